@@ -3,56 +3,9 @@ import { audit } from '../../core/audit/index.ts'
 import { buildSheet, type BuildCommand } from '../../core/builds/index.ts'
 import { readSpec } from '../../core/engine/index.ts'
 import { sentenceOf } from '../../core/problem/index.ts'
-import { nextPull, plannedPulls, showWindow, windowOf, type Reading } from '../../core/tightening/index.ts'
-import { Workshop } from '../core/builds/workshop.ts'
-import {
-  setA,
-  setB,
-  setC,
-  setD,
-  setE,
-  setF,
-  setH,
-  setJ,
-  setK,
-  type TighteningSet,
-} from './tightening-sets.ts'
-
-/** A published set being carried out; every reading is typed as the manual prints it. */
-class Carried extends Workshop {
-  constructor(set: TighteningSet) {
-    super(set.spec)
-    this.does({ type: 'start-run', procedure: 'tighten' })
-  }
-
-  get next() {
-    return nextPull(this.spec.procedures[0]!, this.state.runs['tighten'])
-  }
-
-  /** Pulls whatever is next. */
-  pulls(typed: string | null = null, unit: Reading['unit'] = 'lbf·ft') {
-    const reading = typed === null ? null : { typed, unit }
-    this.does({ type: 'pull', procedure: 'tighten', ...this.next!, reading, moved: false, outOfOrder: null })
-    return this.state.runs['tighten']!.pulls.at(-1)!
-  }
-
-  /** Pulls every fastener of the pass that is next. */
-  pullsPass(typed: string | null = null, unit: Reading['unit'] = 'lbf·ft') {
-    const pass = this.next?.pass
-    const verdicts = new Set<string>()
-    while (this.next !== null && this.next.pass === pass) verdicts.add(this.pulls(typed, unit).verdict)
-    return [...verdicts]
-  }
-
-  get done() {
-    return buildSheet(this.spec, this.entries).runs[0]!.done
-  }
-
-  finish() {
-    this.does({ type: 'finish-build' })
-    return this.state.finished
-  }
-}
+import { plannedPulls, showWindow, windowOf } from '../../core/tightening/index.ts'
+import { setA, setB, setC, setD, setE, setF, setH, setJ, setK } from './tightening-sets.ts'
+import { CarriedSet } from './carried-set.ts'
 
 const endFloat = (reading: string): BuildCommand => ({
   type: 'answer-check',
@@ -64,7 +17,7 @@ const endFloat = (reading: string): BuildCommand => ({
 
 describe('set A pull by pull, TM 9-2815-237-34, para 2-41', () => {
   it('goes 12, tap, 40, long 110 and short 100 lbf·ft, turn, end float', () => {
-    const run = new Carried(setA())
+    const run = new CarriedSet(setA())
     expect(run.pullsPass('12')).toEqual(['within'])
     expect(run.pulls()).toMatchObject({ fastener: null, pass: 1 })
     expect(run.pullsPass('40')).toEqual(['within'])
@@ -77,7 +30,7 @@ describe('set A pull by pull, TM 9-2815-237-34, para 2-41', () => {
   })
 
   it('flags 110 lbf·ft on a short screw and 100 on a long one: both are outside 4 % (ISO 6789-1)', () => {
-    const run = new Carried(setA())
+    const run = new CarriedSet(setA())
     run.pullsPass('12')
     run.pulls()
     run.pullsPass('40')
@@ -97,7 +50,7 @@ describe('set A pull by pull, TM 9-2815-237-34, para 2-41', () => {
     ['0.010 in', 'good'],
     ['0.0101 in', 'not-good'],
   ])('takes an end float of %s as %s: 0.004 to 0.010 in is allowed', (reading, verdict) => {
-    const run = new Carried(setA())
+    const run = new CarriedSet(setA())
     while (run.next !== null) run.pulls()
     run.does(endFloat(reading))
     expect(run.state.checks['end-float']?.verdict).toBe(verdict)
@@ -106,8 +59,8 @@ describe('set A pull by pull, TM 9-2815-237-34, para 2-41', () => {
 
 describe('set F pull by pull: studs stretched by 0.019 to 0.024 in', () => {
   /** Every stud 12 in long, snug, and the joint settled. */
-  function snug(): Carried {
-    const run = new Carried(setF())
+  function snug(): CarriedSet {
+    const run = new CarriedSet(setF())
     run.pullsPass('12', 'in')
     expect(run.pullsPass('50')).toEqual(['within'])
     run.does({
@@ -121,7 +74,7 @@ describe('set F pull by pull: studs stretched by 0.019 to 0.024 in', () => {
     })
     return run
   }
-  function stretches(run: Carried, inches: string, torque: string) {
+  function stretches(run: CarriedSet, inches: string, torque: string) {
     run.does({
       type: 'pull',
       procedure: 'tighten',
@@ -169,7 +122,7 @@ describe('set F pull by pull: studs stretched by 0.019 to 0.024 in', () => {
 
 describe('set B pull by pull, TM 5-3825-226-24, p. 3-143', () => {
   it('goes through bolts 1 to 10 in number order at 30 lbf·ft, a mark, and 120°', () => {
-    const run = new Carried(setB())
+    const run = new CarriedSet(setB())
     expect(run.pullsPass('30')).toEqual(['within'])
     expect(run.pulls()).toMatchObject({ fastener: null })
     expect(run.pullsPass('120', '°')).toEqual(['within'])
@@ -189,7 +142,7 @@ describe('set B pull by pull, TM 5-3825-226-24, p. 3-143', () => {
     // 30 lbf·in where 30 lbf·ft was meant.
     ['30', 'lbf·in', 'under'],
   ] as const)('reads %s %s as %s: 30 ± 3 lbf·ft', (typed, unit, verdict) => {
-    expect(new Carried(setB()).pulls(typed, unit).verdict).toBe(verdict)
+    expect(new CarriedSet(setB()).pulls(typed, unit).verdict).toBe(verdict)
   })
 
   it.each([
@@ -198,7 +151,7 @@ describe('set B pull by pull, TM 5-3825-226-24, p. 3-143', () => {
     ['125', 'within'],
     ['126', 'over'],
   ])('reads %s° as %s: 120° ± 5°', (typed, verdict) => {
-    const run = new Carried(setB())
+    const run = new CarriedSet(setB())
     run.pullsPass('30')
     run.pulls()
     expect(run.pulls(typed, '°').verdict).toBe(verdict)
@@ -206,7 +159,7 @@ describe('set B pull by pull, TM 5-3825-226-24, p. 3-143', () => {
 
   it('does not turn a bolt that was not torqued, for whatever reason', () => {
     const pull = { type: 'pull', procedure: 'tighten', pass: 2, fastener: 'bolt-4', reading: null } as const
-    expect(new Carried(setB()).refuses({ ...pull, moved: false, outOfOrder: 'the mark is on it' })).toBe(
+    expect(new CarriedSet(setB()).refuses({ ...pull, moved: false, outOfOrder: 'the mark is on it' })).toBe(
       'Fastener 4 has not been through pass 1. Pull it there before pass 3.',
     )
   })
@@ -214,7 +167,7 @@ describe('set B pull by pull, TM 5-3825-226-24, p. 3-143', () => {
 
 describe('set C pull by pull, TM 5-3805-258-24-2, p. 5-144', () => {
   it('goes 30 lbf·ft, mark, 90°', () => {
-    const run = new Carried(setC())
+    const run = new CarriedSet(setC())
     // Printed beside it as 40 ± 4 N·m.
     expect(run.pullsPass('40', 'N·m')).toEqual(['within'])
     run.pulls()
@@ -225,7 +178,7 @@ describe('set C pull by pull, TM 5-3805-258-24-2, p. 5-144', () => {
 
 describe('set D pull by pull, TM 5-3810-295-34', () => {
   it('goes up to 150–160, to 340–350 lbf·ft, loose, up to 85–90, to 170–180, then twice 30°', () => {
-    const run = new Carried(setD())
+    const run = new CarriedSet(setD())
     const passes = ['155', '345', null, '87.5', '175'].map((typed) => run.pullsPass(typed))
     expect(passes).toEqual([['within'], ['within'], ['unread'], ['within'], ['within']])
     expect(run.pullsPass('30', '°')).toEqual(['within'])
@@ -248,14 +201,14 @@ describe('set D pull by pull, TM 5-3810-295-34', () => {
   })
 
   it('takes 149 and 161 lbf·ft as outside, and the ends as within', () => {
-    const verdict = (typed: string) => new Carried(setD()).pulls(typed).verdict
+    const verdict = (typed: string) => new CarriedSet(setD()).pulls(typed).verdict
     expect(['149', '150', '160', '161'].map(verdict)).toEqual(['under', 'within', 'within', 'over'])
   })
 })
 
 describe('set E pull by pull: 22 lbf·ft, 40°, and on to 65° in all', () => {
   it('turns by 25° what was turned by 40° before', () => {
-    const run = new Carried(setE())
+    const run = new CarriedSet(setE())
     expect(run.pullsPass('22')).toEqual(['within'])
     expect(run.pullsPass('40', '°')).toEqual(['within'])
     expect(run.pullsPass('25', '°')).toEqual(['within'])
@@ -269,7 +222,7 @@ describe('set E pull by pull: 22 lbf·ft, 40°, and on to 65° in all', () => {
     // The printed 65° on top of it would be 105° in all.
     ['65', 'over'],
   ])('reads a last turn of %s° as %s', (typed, verdict) => {
-    const run = new Carried(setE())
+    const run = new CarriedSet(setE())
     run.pullsPass('22')
     run.pullsPass('40', '°')
     expect(run.pulls(typed, '°').verdict).toBe(verdict)
@@ -278,7 +231,7 @@ describe('set E pull by pull: 22 lbf·ft, 40°, and on to 65° in all', () => {
 
 describe('set H pull by pull: up, loose, and up again', () => {
   it('goes 70, 140 lbf·ft, loosen, 25, 70, 140', () => {
-    const run = new Carried(setH())
+    const run = new CarriedSet(setH())
     const passes = ['70', '140', null, '25', '70', '140'].map((typed) => run.pullsPass(typed))
     expect(passes).toEqual([['within'], ['within'], ['unread'], ['within'], ['within'], ['within']])
     expect(run.finish()).toBe(true)
@@ -287,7 +240,7 @@ describe('set H pull by pull: up, loose, and up again', () => {
 
 describe('set J pull by pull, TM 5-4320-302-14, p. 6-129', () => {
   it('goes 22.13 lbf·ft, printed beside it as 30 N·m, and three times 30°', () => {
-    const run = new Carried(setJ())
+    const run = new CarriedSet(setJ())
     expect(run.pullsPass('30', 'N·m')).toEqual(['within'])
     for (const _ of [1, 2, 3]) expect(run.pullsPass('30', '°')).toEqual(['within'])
     expect(run.finish()).toBe(true)
@@ -318,7 +271,7 @@ describe('set C with caps 1, 3 and 5 before the others', () => {
     if (!reading.ok) throw new Error(JSON.stringify(reading.problems))
     const others = audit(reading.spec).filter(({ problem }) => problem.code !== 'bearings-without-fit')
     expect(others.map(({ problem }) => sentenceOf(problem))).toEqual([])
-    const run = new Carried({ ...setC(), spec: reading.spec })
+    const run = new CarriedSet({ ...setC(), spec: reading.spec })
     expect([run.pulls('30').fastener, run.pulls('30').fastener]).toEqual(['bolt-1', 'bolt-2'])
     run.pullsPass('30')
     expect(run.next?.fastener).toBe('bolt-3')
@@ -331,7 +284,7 @@ describe('set C with caps 1, 3 and 5 before the others', () => {
 
 describe('set K cap by cap, TM 5-3805-260-24, p. 3-114', () => {
   it('brings bolts 5 and 4 of a cap to 30 lbf·ft, has them marked, turns 4 and then 5, and then goes to the next cap', () => {
-    const run = new Carried(setK())
+    const run = new CarriedSet(setK())
     for (let cap = 1; cap <= 5; cap++) {
       const [five, four] = [`bolt-${2 * cap - 1}`, `bolt-${2 * cap}`]
       expect(run.pulls('30')).toMatchObject({ pass: 0, fastener: five, verdict: 'within' })

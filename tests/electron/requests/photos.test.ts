@@ -5,37 +5,7 @@ import { sentenceOf } from '../../../core/problem/index.ts'
 import { backupFolder, photoHash, recordName } from '../../../electron/store/index.ts'
 import { jpegOf, pictureFile } from '../../photos/files.ts'
 import { alter } from '../alter.ts'
-import { folder, store } from '../bench.ts'
-import { asking } from './asking.ts'
-
-const gears = pictureFile('gears.jpg')
-const base64 = (bytes: Uint8Array) => Buffer.from(bytes).toString('base64')
-
-async function bench(inFolder = folder()) {
-  const record = await store(inFolder)
-  return { inFolder, record, ...asking(record) }
-}
-type Bench = Awaited<ReturnType<typeof bench>>
-
-/** A build with the photo of its first step. */
-async function photographed(here: Bench, bytes: Uint8Array = gears) {
-  const { line } = await here.begin()
-  await add(here, line.id, 1, bytes)
-  return line.id
-}
-
-function add(here: Bench, build: string, after: number, bytes: Uint8Array, step = 'case-marks') {
-  const given = { build, after, person: 'Ana Ruiz', step, caption: 'Marks', part: null }
-  return here.get('photos.add', { ...given, base64: base64(bytes) })
-}
-
-async function verified({ get }: Pick<Bench, 'get'>) {
-  await get('verification.start', { build: null })
-  await expect.poll(async () => (await get('verification.read', {})).state).toBe('done')
-  const outcome = await get('verification.read', {})
-  if (outcome.state !== 'done') throw new Error('it is not done')
-  return outcome
-}
+import { gears, base64, bench, type Bench, photographed, add, verified } from './photographed.ts'
 
 const rowsIn = (inFolder: string, file = recordName) => {
   const db = new Database(join(inFolder, file), { readonly: true })
@@ -118,7 +88,9 @@ describe('a photo that is added', () => {
 })
 
 const damage = "UPDATE photo SET bytes = CAST(replace(CAST(bytes AS TEXT), 'JFIF', 'JFIG') AS BLOB)"
+
 const flip = "UPDATE photo SET bytes = CAST(substr(bytes, 1, 200) || x'00' || substr(bytes, 202) AS BLOB)"
+
 const loss = 'DELETE FROM photo'
 
 describe('a photo that is damaged or missing', () => {
@@ -198,63 +170,6 @@ describe('photos of sound builds', () => {
     const { id } = (await here.get('builds.list', {}))[0]!
     await add(here, id, 1, gears)
     expect(await ofPhotos()).toMatchObject([{ state: 'good', says: { facts: { photos: 1, megabytes: 1 } } }])
-  })
-})
-
-describe('an export with photos', () => {
-  it('shows them in another record, verified, and is given out there again byte for byte', async () => {
-    const here = await bench()
-    const build = await photographed(here)
-    await add(here, build, 2, jpegOf(), 'crank-marks')
-    const { text } = await here.get('builds.export', { build })
-    expect(JSON.parse(text.split('\n')[0]!)).toMatchObject({ bedplateBuild: 2, entries: 3, photos: 2 })
-
-    const there = await bench()
-    const taken = await there.get('builds.import', { text })
-    expect(taken).toMatchObject({ kind: 'added', line: { entries: 3 } })
-    expect('photosLost' in taken).toBe(false)
-    expect(await there.get('photos.read', { build, entry: 2 })).toEqual({ base64: base64(gears) })
-    expect(await there.get('photos.read', { build, entry: 3 })).toEqual({ base64: base64(jpegOf()) })
-    expect((await verified(there)).breaks).toEqual([])
-    expect((await there.get('builds.export', { build })).text).toBe(text)
-  })
-
-  it('whose photo was altered, cut off or left out is taken in without it, and says so', async () => {
-    const here = await bench()
-    const build = await photographed(here)
-    const { text } = await here.get('builds.export', { build })
-    const lines = text.split('\n')
-    const other = JSON.stringify({ bytes: base64(jpegOf()), photo: photoHash(gears) })
-    const withLine = (...line: readonly string[]) => [...lines.slice(0, 4), ...line, ''].join('\n')
-    const damaged = [
-      text.replace('/9j/', '/9k/'),
-      text.slice(0, -2000),
-      withLine(),
-      withLine(other),
-      withLine('{}'),
-      withLine(JSON.stringify({ bytes: null, photo: photoHash(gears) })),
-    ]
-    for (const each of damaged) {
-      const there = await bench()
-      const taken = await there.get('builds.import', { text: each })
-      expect(taken).toMatchObject({ kind: 'added', photosLost: 1, line: { entries: 2 } })
-      const read = await there.ask('photos.read', { build, entry: 2 })
-      expect(read).toMatchObject({ problem: { code: 'photo-missing', facts: { step: 1 } } })
-      expect(await there.get('builds.import', { text })).toMatchObject({ kind: 'known' })
-      expect((await there.ask('photos.read', { build, entry: 2 })).ok).toBe(true)
-    }
-  })
-
-  it('with an altered entry, or a line that belongs to nothing, is refused as before', async () => {
-    const here = await bench()
-    const build = await photographed(here)
-    const { text } = await here.get('builds.export', { build })
-    const there = await bench()
-    for (const each of [text.replace('"caption":"Marks"', '"caption":"Mark"'), `${text}{}\n`])
-      expect(await there.ask('builds.import', { text: each })).toMatchObject({
-        problem: { code: 'import-altered' },
-      })
-    expect(await there.get('builds.list', {})).toEqual([])
   })
 })
 
