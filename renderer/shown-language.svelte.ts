@@ -3,7 +3,7 @@ import { wordsWithNoBreakSpaces } from './no-break-spaces.ts'
 
 /** The way to the other windows of this bench, which are to speak the same language. */
 export interface LanguageChannel {
-  tell(language: Language | null): void
+  announce(language: Language | null): void
   hear(listen: (language: Language | null) => void): void
 }
 
@@ -54,9 +54,9 @@ export class ShownLanguage {
       this.#now = { language, words: wordsWithNoBreakSpaces(words) }
   }
 
-  /** Chosen in this window: the others are told. */
+  /** Chosen in this window: it is announced to the others. */
   async choose(chosen: Language | null): Promise<void> {
-    this.#channel?.tell(chosen)
+    this.#channel?.announce(chosen)
     await this.show(chosen)
   }
 }
@@ -65,7 +65,7 @@ export class ShownLanguage {
 export function languageOfWindows(): LanguageChannel {
   const channel = new BroadcastChannel('language')
   return {
-    tell: (language) => channel.postMessage(language),
+    announce: (language) => channel.postMessage(language),
     hear: (listen) => {
       channel.onmessage = ({ data }: MessageEvent<Language | null>) => listen(data)
     },

@@ -6,7 +6,7 @@ import type { Half, Sizes } from './choice/pairs.ts'
 import { sensibleTemperature, rangeAtTemperature } from './sizes/thermal.ts'
 
 /**
- * The clearance with bore, journal and shells all at one temperature, the spec's oil temperature unless told: each grows
+ * The clearance with bore, journal and shells all at one temperature, the spec's oil temperature unless given: each grows
  * by its own material. In a light-alloy case it opens, because the case grows more than the crank.
  *
  * Refuses `expansion-unknown` where the spec names no materials, `temperature-not-sensible`.

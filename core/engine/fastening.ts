@@ -53,7 +53,7 @@ export const fastenerGroup = z.strictObject({
   torqueIncludesPrevailing: z.boolean().optional(),
   reuse: z.enum(['reusable', 'new-each-time']),
   /**
-   * What becomes of a reusable one that went past the most of a pass, where the manual says so. Unless told, one that is
+   * What becomes of a reusable one that went past the most of a pass, where the manual says so. Unless stated, one that is
    * turned by an angle is replaced and any other begins again; single-use ones are always replaced.
    */
   pastMost: z.enum(['replace', 'begin-again']).optional(),

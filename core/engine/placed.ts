@@ -50,7 +50,7 @@ export const placed = z.strictObject({
   picture: z.enum(placedPictures).optional(),
   /** The seal, plug, valve or strainer that it is about, of the case's list: it is shown on the drawing, its depth beside the picture. */
   facePart: idText.optional(),
-  /** To what the part is warmed first. A person who touches it is told, and the spec has a caution for it. */
+  /** To what the part is warmed first. A person who touches it is warned, and the spec has a caution for it. */
   heatTo: temperatureText.optional(),
 })
 

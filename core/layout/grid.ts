@@ -6,7 +6,7 @@ const sides = [5, 10, 20, 50, 100, 200, 500]
 /** A square is no smaller than this, in px. */
 const least = 36
 
-/** The squares of drafting paper, counted from the nose and from the crank axis, so that sizes can be told from them: stretched as the engine is. */
+/** The squares of drafting paper, counted from the nose and from the crank axis, so that sizes can be read off them: stretched as the engine is. */
 export function gridShapes({ frame, px, stretch, along }: Drawing): readonly LineShape[] {
   const side = sides.find((each) => each >= least * px)
   if (side === undefined) return []

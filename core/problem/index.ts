@@ -73,7 +73,7 @@ export function textIn<Table extends object>(words: Words, table: Table, message
 /** What happened, to which part, and what to do next, in a sentence or two of these words. */
 export function sentenceIn(words: Words, problem: Problem): string {
   const { problems } = words
-  // What a host of another version found is not known here: told as a fault of the program, as any other that it has.
+  // What a host of another version found is not known here: reported as a fault of the program, as any other that it has.
   if (!Object.hasOwn(problems, problem.code)) return problems['program-fault']({})
   return textIn(words, problems, problem as Message<Sentences>)
 }

@@ -24,7 +24,7 @@ export function parseAngle(typed: string): Outcome<Angle> {
   return read.ok ? done(degrees(read.value.amount)) : read
 }
 
-/** The angle as a fact of a sentence, with at most 1 decimal unless told otherwise. */
+/** The angle as a fact of a sentence, with at most 1 decimal unless given. */
 export function angleAmount(angle: Angle, decimals = 1): Amount {
   return shortAmount(angle, '°', decimals)
 }

@@ -36,7 +36,7 @@ export function parseForce(typed: string): Outcome<Force> {
   return read.ok ? done(newtons(read.value.amount * newtonsIn[read.value.unit])) : read
 }
 
-/** The force as a fact of a sentence, in kN with 1 decimal unless told otherwise. */
+/** The force as a fact of a sentence, in kN with 1 decimal unless given. */
 export function forceAmount(force: Force, decimals = 1): Amount {
   return fixedAmount(force / newtonsIn.kN, 'kN', decimals)
 }

@@ -94,7 +94,7 @@ export function parseLength(typed: string, unitWhenNone?: LengthUnit): Outcome<L
 }
 
 /**
- * The length in a unit as a fact of a sentence. Decimals unless told: mm 3, in 4, µm 0, thou 1, zeros kept so that sizes line up
+ * The length in a unit as a fact of a sentence. Decimals unless given: mm 3, in 4, µm 0, thou 1, zeros kept so that sizes line up
  * in a column.
  */
 export function lengthAmount(length: Length, unit: LengthUnit, decimals = usualDecimals[unit]): Amount {

@@ -34,7 +34,7 @@ export function parseTemperature(typed: string): Outcome<Temperature> {
     : done(celsius(inCelsius))
 }
 
-/** The temperature as a fact of a sentence, with at most 1 decimal unless told otherwise. */
+/** The temperature as a fact of a sentence, with at most 1 decimal unless given. */
 export function temperatureAmount(temperature: Temperature, decimals = 1): Amount {
   return shortAmount(temperature, '°C', decimals)
 }

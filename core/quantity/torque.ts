@@ -83,7 +83,7 @@ export function readTorque(
 }
 
 /**
- * The torque in a unit as a fact of a sentence. Unless told, at most 1 decimal for N·m and lbf·ft, 2 for kgf·m, none for the
+ * The torque in a unit as a fact of a sentence. Unless given, at most 1 decimal for N·m and lbf·ft, 2 for kgf·m, none for the
  * others, and zeros that close the fraction are left off; with `decimals` given there are exactly so many.
  */
 export function torqueAmount(torque: Torque, unit: TorqueUnit, decimals?: number): Amount {

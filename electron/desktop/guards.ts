@@ -8,7 +8,7 @@ import { isOurs } from './window/window-rules.ts'
  */
 const granted: readonly string[] = ['fullscreen', 'screen-wake-lock', 'serial']
 
-/** Who asks for what, as both handlers are told. */
+/** Who asks for what, as both handlers are given it. */
 interface PermissionRequest {
   readonly contents: WebContents | null
   readonly permission: string
@@ -21,7 +21,7 @@ interface PermissionRequest {
 
 /**
  * Refuses every other permission but those for single devices, which `offerSerialLines` looks after: Electron grants all that are asked for unless both handlers say otherwise. Who asks is
- * told by the frame that asks, not by the page around it: that is ours although a frame in it is not. The camera is granted
+ * known by the frame that asks, not by the page around it: that is ours although a frame in it is not. The camera is granted
  * for its picture alone: with a sound, or with what is not named, the whole request is refused
  * (shell/browser/web_contents_permission_helper.cc, RequestMediaAccessPermission).
  */

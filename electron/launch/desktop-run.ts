@@ -30,7 +30,7 @@ const lookingMs = 100
 const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const
 
 /**
- * Runs the desktop host to its end. That its window came up cannot be told by a clock, so it leaves a sign in the file that
+ * Runs the desktop host to its end. That its window came up cannot be known by a clock, so it leaves a sign in the file that
  * `BEDPLATE_SIGN` names: `shown`, or `refused: ` and a problem. Until then a long limit is kept, after which it is ended
  * with all that it started.
  */

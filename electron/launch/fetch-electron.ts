@@ -107,7 +107,7 @@ interface WatchedFetch {
   readonly stop: () => void
 }
 
-function watch({ arrived, alive, report: tell, stop }: WatchedFetch): NodeJS.Timeout {
+function watch({ arrived, alive, report, stop }: WatchedFetch): NodeJS.Timeout {
   let seconds = 0
   let last = 0
   let idle = 0
@@ -116,7 +116,7 @@ function watch({ arrived, alive, report: tell, stop }: WatchedFetch): NodeJS.Tim
     const size = alive()
     idle = size === last ? idle + 1 : 0
     last = size
-    if (seconds % reportEveryS === 0 && arrived() > 0) tell(arrived())
+    if (seconds % reportEveryS === 0 && arrived() > 0) report(arrived())
     if (idle >= patienceS) stop()
   }, 1000)
 }

@@ -2,7 +2,7 @@ type Env = Readonly<Record<string, string | undefined>>
 
 /**
  * How a Node that downloads something gets through a proxy: `fetch` uses the variables only where `NODE_USE_ENV_PROXY` is
- * set (Node's documentation of its command line; 22.21 and 24.0), and who has told npm alone has still told us: under
+ * set (Node's documentation of its command line; 22.21 and 24.0), and who has set it for npm alone has set it for this program too: under
  * `npm start` npm's settings are in the surroundings.
  */
 export function networkOf(env: Env): Readonly<Record<string, string>> {

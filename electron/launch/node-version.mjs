@@ -48,7 +48,7 @@ export function nodeToUse({ version, bundled }) {
 
 /**
  * @param {string} version
- * @returns {readonly string[]} What Node must be told so that it runs TypeScript, and does so without a warning.
+ * @returns {readonly string[]} The options that Node needs so that it runs TypeScript, and does so without a warning.
  */
 export function flagsFor(version) {
   const silent = version.startsWith('22.') ? isAtLeast(version, '22.18.0') : isAtLeast(version, '24.3.0')

@@ -5,7 +5,7 @@ export function newToken(): string {
   return randomBytes(32).toString('base64url')
 }
 
-/** Compares in a time that tells nothing of where two tokens differ, nor of how long the right one is. */
+/** Compares in a time that reveals nothing of where two tokens differ, nor of how long the right one is. */
 export function isToken(offered: string, token: string): boolean {
   return timingSafeEqual(digestOf(offered), digestOf(token))
 }

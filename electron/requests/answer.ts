@@ -10,7 +10,7 @@ export type AnswerRequest = (name: string, input: unknown) => Promise<Answer<Req
 
 /**
  * Puts the parsing of what comes in and goes out around the handlers. What a handler throws is a bug, of which `report` is
- * told, unless `expected` knows it: a page of the file that cannot be read may turn up at any look.
+ * reported, unless `expected` knows it: a page of the file that cannot be read may turn up at any look.
  */
 export function answering(
   handlers: Handlers,

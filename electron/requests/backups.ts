@@ -87,7 +87,7 @@ export class BackupKeeper {
     if (newest?.at.startsWith(today) !== true && !this.#isEmpty()) void this.make()
   }
 
-  /** A record that cannot be read is not empty: that its backup fails is then told. */
+  /** A record that cannot be read is not empty: that its backup fails is then reported. */
   #isEmpty(): boolean {
     try {
       return this.#store.builds({ most: 1 }).length === 0

@@ -102,8 +102,8 @@ const entriesAtOnce = 100
 
 /**
  * Reads an export and checks every byte of it, in slices, so that others are answered meanwhile. What the first line and
- * the sizes of the others tell is looked at before anything is parsed. A photo that
- * is not as its entry names it is told and costs nothing else. Refuses `import-too-large`, `import-not-ours`,
+ * the sizes of the others say is looked at before anything is parsed. A photo that
+ * is not as its entry names it is reported and costs nothing else. Refuses `import-too-large`, `import-not-ours`,
  * `import-newer`, `import-altered` with the line, `import-spec-faulty`, and `import-senseless` or `import-against-rules`
  * where nobody could have confirmed the entries in a build of the spec. An entry of a newer program is kept as it is.
  */

@@ -48,7 +48,7 @@ export function findRequest(services: Services): Pick<HandlersOf<'builds'>, 'bui
   }
 }
 
-/** One more than a page has tells that there are more. */
+/** One more than a page has shows that there are more. */
 function pageOf(lines: readonly FoundLine[]) {
   return { lines: lines.slice(0, pageLines), more: lines.length > pageLines }
 }

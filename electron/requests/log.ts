@@ -20,7 +20,7 @@ export function openLog(dataFolder: string, now: () => Date): (line: string) => 
       const plain = line.replaceAll(root, '…').replaceAll(dataFolder, '(data)').replaceAll(homedir(), '~')
       appendFileSync(file, `${now().toISOString()} ${plain}\n`, { mode: 0o600 })
     } catch {
-      // the disk is full or the folder closed, of which the record tells
+      // the disk is full or the folder closed, which the record reports
     }
   }
 }

@@ -31,7 +31,7 @@ export class People {
   }
 
   /**
-   * The person of this name, or of one that cannot be told from it, where the bench keeps one. Refuses
+   * The person of this name, or of one that looks like it, where the bench keeps one. Refuses
    * `person-not-proven` where the PIN was not given.
    */
   present(name: string): Outcome<PersonRow | null> {

@@ -61,7 +61,7 @@ const inState: { readonly [State in NonNullable<Search['state']>]: string } = {
   flagged: 'flagged = 1',
 }
 
-/** `ids` is a list of ids as SQL; the last entry of each build tells how far it has come. */
+/** `ids` is a list of ids as SQL; the last entry of each build says how far it has come. */
 function linesOf(ids: string): string {
   return `
     SELECT b.*, (SELECT begun_json FROM shop_build WHERE shop_build.build = b.id) AS begun_json, coalesce(last.seq, 0) AS entries, coalesce(last.sha256, '') AS head_sha256,

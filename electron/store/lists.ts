@@ -25,7 +25,7 @@ export function mentionsIn(
   })
 }
 
-/** An entry's content; null where it is no longer readable, which is for verifying to tell. */
+/** An entry's content; null where it is no longer readable, which verifying reports. */
 function entryIn(body: string): EntryBody | null {
   try {
     return JSON.parse(body) as EntryBody
@@ -37,7 +37,7 @@ function entryIn(body: string): EntryBody | null {
 /**
  * Makes the list of builds, and the words they are found by, again from the entries, in the transaction of the caller.
  * The number of a build is the bench's own and stays; a build that has lost its place gets the next number of its year.
- * A row without entries stays too: that they are gone is for verifying to tell. Where each build stands is found when it is
+ * A row without entries stays too: that they are gone is reported by verifying. Where each build stands is found when it is
  * next listed. Answers how many rows it made or changed.
  */
 export function rebuildLists(db: Database): number {

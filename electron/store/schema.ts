@@ -27,7 +27,7 @@ export function schemaVersion(db: Database.Database): number {
 
 /**
  * Hash over the definitions of all tables, indexes and triggers. The triggers that keep entries from being changed can
- * themselves be dropped by anyone who can write the file; this tells.
+ * themselves be dropped by anyone who can write the file; this finds it.
  */
 export function schemaDigest(db: Database.Database): string {
   const definitions = db

@@ -4,7 +4,7 @@ import type { Problem } from '../../core/problem/index.ts'
 import type { Units } from '../../core/tightening/index.ts'
 import { keptFor, withKept, type FaceViews } from './kept-by-build.ts'
 
-/** What a change of the settings is told to. */
+/** What hears of a change of the settings. */
 interface Listeners {
   readonly report: (problem: Problem) => void
   /** Hears of another language before the change counts as kept. */

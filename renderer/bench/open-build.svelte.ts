@@ -112,7 +112,7 @@ export class OpenBuild {
 
   /**
    * `confirmed` hears the number of the last entry after each command of this window. The spec is always in `language`. `outdated` is
-   * told once the build goes on by another revision, in another window: it has to be opened again.
+   * called once the build goes on by another revision, in another window: it has to be opened again.
    */
   static from(
     client: Client,

@@ -8,7 +8,7 @@ export interface WindowNews {
 /** The way to the other windows that show the same record. */
 export interface OtherWindows {
   announce(confirmed: WindowNews): void
-  /** Hears what other windows tell, from now on. */
+  /** Calls `listener` with what other windows announce, from now on. */
   listen(listen: (confirmed: WindowNews) => void): void
 }
 

@@ -38,14 +38,14 @@ export class ShopNews {
     return () => this.#listeners.delete(listen)
   }
 
-  /** Something came: here, or at another window that told this one. */
+  /** Something came: here, or at another window that announced it to this one. */
   came(): void {
     for (const listen of this.#listeners) listen()
   }
 }
 
 /**
- * Follows what comes from the shop, for all windows of this browser: one of them asks the host, the one that has the lock, and tells the
+ * Follows what comes from the shop, for all windows of this browser: one of them asks the host, the one that has the lock, and announces it to the
  * others. Ends by itself where the bench belongs to no shop; resolves then.
  */
 export async function followShop(client: Client, hear: HearNews, signal: AbortSignal): Promise<void> {
@@ -58,7 +58,7 @@ async function ask(client: Client, hear: HearNews, signal: AbortSignal): Promise
   for (let after = 0; !signal.aborted;) {
     const answer = await client.request('shop.news', { after })
     if (!answer.ok || !answer.value.isJoined) return
-    // The first answer tells where it begins: what is told of the shop may be older than that, by the time it took to join.
+    // The first answer says where it begins: what is said of the shop may be older than that, by the time it took to join.
     if (answer.value.number !== after) hear(after === 0 ? [] : answer.value.builds)
     after = answer.value.number
   }

@@ -2,13 +2,13 @@ import { boxAbout, boxesOfNext, type Box, type Scene } from '../../core/layout/i
 import type { SheetPoint } from '../canvas/board.ts'
 import { inWindow, type Camera } from '../canvas/camera.ts'
 
-/** What a card is to tell of. */
+/** What a card is about. */
 export interface PickedThing {
   /** As the scene names it. */
   readonly about: string
   /** Where the board was tapped, in px; null where it was asked for by keys. */
   readonly at: SheetPoint | null
-  /** The last entry of the build by then: what was told is out of date with the next. */
+  /** The last entry of the build by then: what it says is out of date with the next. */
   readonly seq: number
 }
 

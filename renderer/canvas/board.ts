@@ -33,10 +33,10 @@ export interface SheetPoint {
   readonly y: number
 }
 
-/** What a press takes hold of within `reach` mm: it is told where it is drawn to. Null where there is nothing to hold. */
+/** What a press takes hold of within `reach` mm: it hears where it is drawn to. Null where there is nothing to hold. */
 export type Grab = (at: SheetPoint, reach: number) => ((to: SheetPoint) => void) | null
 
-/** What a board tells and asks. */
+/** What a board reports and asks. */
 export interface BoardEvents {
   /** Called with what lies under a tap, as the scene names it (`fastener/C4`); null beside everything. The place is in px. */
   readonly tap: (about: string | null, at: SheetPoint) => void

@@ -3,7 +3,7 @@ export interface Gestures {
   tap(x: number, y: number): void
   pan(dx: number, dy: number): void
   zoom(factor: number, x: number, y: number): void
-  /** What a press takes hold of: it is told where the finger goes, and the sheet stays. Null beside all such things. */
+  /** What a press takes hold of: it hears where the finger goes, and the sheet stays. Null beside all such things. */
   grab(x: number, y: number): ((x: number, y: number) => void) | null
   /** What was taken hold of is let go; false where the press was broken off and nothing is to come of it. */
   release?(isMeant: boolean): void

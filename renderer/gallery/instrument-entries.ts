@@ -14,7 +14,7 @@ const nothing = () => undefined
 const nothingSent = { rivals: null, dropped: null, unasked: null, isOpen: true }
 const field = { ...nothingSent, settle: nothing, useUnasked: nothing, dropUnasked: nothing }
 
-/** A bench that was told something by its gauge. */
+/** A bench to which its gauge sent something. */
 async function afterLines(
   shown: OnStage,
   send: (port: PlayedPort, ports: PlayedPorts) => Promise<void> | void,

@@ -25,7 +25,7 @@ export const sampleJoined: NonNullable<ShopState['joined']> = {
 
 const named = { build: '01956f6c-8a00-7000-8000-000000000001', name: 'Pump set 7', number: '2026-002' }
 
-/** Everything that can be told at once. */
+/** Everything that can be said at once. */
 export const troubledShop: NonNullable<ShopState['joined']> = {
   ...sampleJoined,
   connection: 'cut',

@@ -3,8 +3,9 @@ import { ReadingField } from './reading-field.svelte.ts'
 
 const key = Symbol('readingField')
 
-export function provideReadingField(): ReadingField {
-  return setContext(key, new ReadingField())
+/** `begun` is called whenever something is typed or sent into the field. */
+export function provideReadingField(begun: () => void): ReadingField {
+  return setContext(key, new ReadingField(begun))
 }
 
 /** Null for a part that stands outside a build's window. */

@@ -25,6 +25,7 @@ const typedBySome: ReadWith = { came: 'typed' }
  * place to go it is kept and said.
  */
 export class ReadingField {
+  readonly #begun: () => void
   #typed = $state('')
   /** What stands in the field was taken with; by hand as soon as a person changes it. */
   #readWith: ReadWith = byHand
@@ -55,12 +56,16 @@ export class ReadingField {
     half: () => this.#half(),
   })
 
+  /** `begun` is called whenever something is typed or sent into the field. */
+  constructor(begun: () => void = () => undefined) {
+    this.#begun = begun
+  }
+
   get typed() {
     return this.#typed
   }
   set typed(text: string) {
-    this.#typed = text
-    this.#readWith = byHand
+    this.#put({ text, readWith: byHand })
   }
   /** With what the reading that stands in the field was taken; undefined where none stands there. */
   get readWith(): ReadWith | undefined {
@@ -244,6 +249,7 @@ export class ReadingField {
   #put({ text, readWith }: SentReading) {
     this.#typed = text
     this.#readWith = readWith
+    if (text !== '') this.#begun()
   }
 
   /** Into the field, beside a reading that waits there to be confirmed. */

@@ -1,6 +1,6 @@
 /**
  * Keeps the screen from going dark while it is read with both hands full, until the function given back is called. The system
- * lets go of it when the window is hidden (W3C Screen Wake Lock), so it is asked for again when the window is back. `told` hears
+ * lets go of it when the window is hidden (W3C Screen Wake Lock), so it is asked for again when the window is back. `report` hears
  * whether it stays on: a browser may not be able to, and a system may refuse, as some do on a low battery.
  */
 export function keepScreenOn(report: (staysOn: boolean) => void = () => undefined): () => void {

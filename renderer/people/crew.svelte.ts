@@ -9,7 +9,7 @@ export interface PresentPerson {
   readonly keep: (name: string) => Promise<unknown>
 }
 
-/** What lies open for choosing who is at the bench: the list, or the list with a PIN to be typed or a fault to be told. */
+/** What lies open for choosing who is at the bench: the list, or the list with a PIN to be typed or a fault to be shown. */
 export interface Choosing {
   readonly who: EnteringPerson | null
   readonly problem: Problem | null

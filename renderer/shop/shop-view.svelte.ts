@@ -5,7 +5,7 @@ import type { Language } from '../../core/words/index.ts'
 /** What is looked for among the builds of the shop; what is absent does not narrow it. */
 export type ShopQuery = Pick<Input<'builds.find'>, 'words' | 'state'>
 
-/** The shop as the host last told of it, and a page of the builds of its benches. */
+/** The shop as the host last described it, and a page of the builds of its benches. */
 export class ShopView {
   readonly #client: Client
   readonly #language: () => Language

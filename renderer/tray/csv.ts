@@ -53,7 +53,7 @@ export function labelsCsv(words: Words, rows: readonly LabelRow[]): string {
 
 function csvOf(fields: string[], data: (string | number)[][]): string {
   // What a person typed may begin like a formula; a spreadsheet must not run it.
-  // The mark at the start tells spreadsheets that it is UTF-8: `µm` comes out right.
+  // The mark at the start says to spreadsheets that it is UTF-8: `µm` comes out right.
   // A number keeps to its unit in the window alone: spreadsheets and suppliers look for a plain space.
   const lines = Papa.unparse({ fields, data }, { escapeFormulae: true }).replaceAll('\u00a0', ' ')
   return `\ufeff${lines}\r\n`

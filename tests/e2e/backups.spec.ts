@@ -106,7 +106,7 @@ test('the doctor says how host and window stand, on the page of the record and w
   await expect(lines.filter({ hasText: en.doctor.subjects.fonts })).toContainText('✓')
 })
 
-test('a record that is taken away while the program runs is told, copied out of memory, and put back', async ({
+test('a record that is taken away while the program runs is reported, copied out of memory, and put back', async ({
   unopened: bench,
 }) => {
   await bench.open(begun('Ferry'))

@@ -110,7 +110,7 @@ test('a photo goes in from a file and the camera, onto the sheet, into an export
     }
   })
 
-  await test.step('one that is withdrawn is told of, and no longer shown', async () => {
+  await test.step('one that is withdrawn is named, and no longer shown', async () => {
     await page.getByRole('button', { name: /^←/ }).first().click()
     const name = /Before the bead/
     await section.getByRole('button', { name }).click()

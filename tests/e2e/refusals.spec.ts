@@ -28,7 +28,7 @@ test('a build is not started without names, nor are marks noted that are none', 
     await expect(page.getByRole('region', { name: en.buildWindow.drawing })).toBeVisible()
   })
 
-  await test.step('marks that are not in the alphabet, or too few of them, are told at once and not noted', async () => {
+  await test.step('marks that are not in the alphabet, or too few of them, are reported at once and not noted', async () => {
     const mechanic = new Mechanic(bench.page, 'pointer')
     await backToTheList(page)
     await mechanic.startBuild(/^Skerry 3/, 'Wrong marks', 'R. Halloran')

@@ -148,7 +148,7 @@ test('what cannot be taken as it is typed is asked about while shells are chosen
     await expect(page.getByRole('main')).toContainText(arrived)
   })
 
-  await test.step('what cannot be is told in a sentence, and nothing typed is lost', async () => {
+  await test.step('what cannot be is reported in a sentence, and nothing typed is lost', async () => {
     const machinist = new Machinist(bench)
     await machinist.atTheMains('? ? ? ?', '? ? ? ?')
     await machinist.measure('M1', 'housing', '54.0')

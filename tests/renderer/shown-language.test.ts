@@ -54,7 +54,7 @@ describe('the language of the window', () => {
     const listeners: ((language: Language | null) => void)[] = []
     const told: (Language | null)[] = []
     const channel: LanguageChannel = {
-      tell: (language) => {
+      announce: (language) => {
         told.push(language)
         for (const each of listeners) each(language)
       },

@@ -48,7 +48,7 @@ export function auditTurns(spec: EngineSpec): readonly Finding[] {
       const turns = [...ids]
         .filter((id) => groupOf.get(id) === group.id)
         .flatMap((id) => turnOf(procedure, id) ?? [])
-      // Alike for most of a group: told once.
+      // Alike for most of a group: reported once.
       const unlike = new Map(turns.map((turn) => [`${turn.torque} ${turn.angle} ${turn.path}`, turn]))
       return [...unlike.values()].flatMap((turn) =>
         auditTurn(procedure, group, screw.value, turn, `procedures[${index}]`),

@@ -60,7 +60,7 @@ export function chartFromRows(rows: Rows, fit: Fit): Outcome<readonly GrownCell[
   return short.length > 0 ? refused('chart-rows-missing', { marks: short }) : done(cells)
 }
 
-/** Marks of the fit, each once: a mark that is not there is told by its row, and not taken for a head. */
+/** Marks of the fit, each once: a mark that is not there is reported by its row, and not taken for a head. */
 function all(found: readonly string[], known: readonly string[]): boolean {
   return (
     found.length > 0 && new Set(found).size === found.length && found.every((mark) => known.includes(mark))

@@ -9,7 +9,7 @@ export const blades: Readonly<Record<GaugeUnit, readonly number[]>> = {
   in: [15, 20, 30, 40, 50, 60, 80, 100],
 }
 
-/** So many times as large as they are, so that the thinnest can be told from the next. */
+/** So many times as large as they are, so that the thinnest can be distinguished from the next. */
 const enlarged = 20
 
 /** Blades on edge between two faces, as thick as they are to each other and to the gap; along, they are cut short. */

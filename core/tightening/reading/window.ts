@@ -45,7 +45,7 @@ interface Limits<Value> {
   readonly target: Value
   readonly least: Value
   readonly most: Value
-  /** Whether both limits are the spec's, or one was filled in by `windowOf`. People are told which. */
+  /** Whether both limits are the spec's, or one was filled in by `windowOf`. People are shown which. */
   readonly tolerance: 'spec' | 'usual'
 }
 

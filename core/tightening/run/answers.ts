@@ -6,14 +6,14 @@ export const flagDeed = z.enum(['replaced', 'begun-again', 'turned-on', 'tighten
 export type FlagDeed = z.output<typeof flagDeed>
 
 /**
- * Why a fastener was loosened, a run begun again or a part taken out, where the program has told the person to: too much on a
+ * Why a fastener was loosened, a run begun again or a part taken out, where the program asked for it: too much on a
  * fastener, which is then replaced or begun again; a gap of the joint face out of its limits; or that a run which begins again
  * has opened the joint, sealant and all; or that the crank took too much to turn.
  */
 export const cause = z.enum(['to-be-replaced', 'to-begin-again', 'gap-out', 'joint-opened', 'crank-stiff'])
 export type Cause = z.output<typeof cause>
 
-/** Why something was done: as a person typed it, or as the program had told them to. */
+/** Why something was done: as a person typed it, or as the program asked for it. */
 export type Reason = string | { readonly cause: Cause }
 
 /** What was done about a flag: as a person typed it, or by what came after it. */

@@ -119,7 +119,7 @@ export const runEvents = [
     fastener: z.string(),
     /** The cap that it holds, where the procedure goes cap by cap: what was done to that cap is done again. */
     cap: z.string().optional(),
-    /** As a person typed it; or the cause, where the program had told them to. One of the two. */
+    /** As a person typed it; or the cause, where the program asked for it. One of the two. */
     reason: reason.optional(),
     cause: cause.optional(),
   }),

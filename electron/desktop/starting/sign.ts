@@ -6,7 +6,7 @@ export type Sign = { readonly kind: 'shown' } | { readonly kind: 'refused'; read
 
 /**
  * Leaves a sign where the launcher looks for one: in the file that `BEDPLATE_SIGN` names, whole or not at all. That a window
- * came up cannot be told by a clock, since a first start takes as long as the machine needs.
+ * came up cannot be known by a clock, since a first start takes as long as the machine needs.
  */
 export function leaveSign(file: string | undefined, sign: Sign): void {
   if (file === undefined || file === '') return

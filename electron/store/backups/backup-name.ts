@@ -5,7 +5,7 @@ export interface BackupName {
   readonly name: string
   /** The bench whose record it is; null in a name that an earlier version gave. */
   readonly bench: string | null
-  /** 1, 2, 3 … for each bench: what is newer is told by this, never by the clock. 0 where no bench is named. */
+  /** 1, 2, 3 … for each bench: what is newer is known by this, never by the clock. 0 where no bench is named. */
   readonly sequence: number
   /** UTC, ISO 8601, to the second: what the machine's clock said. */
   readonly at: string

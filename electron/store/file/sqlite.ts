@@ -7,7 +7,7 @@ import { whyClosed } from './why-closed.ts'
 
 export type { Database, Statement } from 'better-sqlite3'
 
-/** Stands in the file's header: "Bdpl". By it a record is told from any other SQLite file. */
+/** Stands in the file's header: "Bdpl". By it a record is distinguished from any other SQLite file. */
 export const applicationId = 0x4264706c
 
 /** A database that is not a record: nothing of it may be changed, not even the mode of its journal. */
@@ -28,7 +28,7 @@ export function connect(file: string): Database.Database {
     db.pragma('foreign_keys = ON')
     db.pragma('cell_size_check = ON')
     db.pragma('cache_size = -2000') // 2 MB, as SQLite has it by itself: the system keeps the pages anyway, and the host stays small
-    const id = db.pragma('application_id', { simple: true }) // the first read takes the lock, and tells what is no database
+    const id = db.pragma('application_id', { simple: true }) // the first read takes the lock, and finds what is no database
     if (id !== applicationId && db.pragma('page_count', { simple: true }) !== 0) throw new ForeignDatabase()
     db.pragma('journal_mode = WAL')
     db.pragma('synchronous = FULL') // after WAL, which better-sqlite3 is built to drop to NORMAL

@@ -3,7 +3,7 @@ import { dirname, resolve } from 'node:path'
 import type { Facts } from '../../../core/problem/index.ts'
 import { codeOf } from './code-of.ts'
 
-/** Why nothing can be written in a folder, as far as looking at it and at those above it tells. Nothing is made. */
+/** Why nothing can be written in a folder, as far as looking at it and at those above it shows. Nothing is made. */
 export function whyClosed(folder: string): Facts<'data-folder-closed'>['why'] {
   for (let at = resolve(folder); ; at = dirname(at)) {
     const found = lookedAt(at)

@@ -83,7 +83,7 @@ describe('a gap measured with a feeler gauge', () => {
     expect(gapFault('B1', 'side-clearance', mm(0.3), limits)).toBeNull()
   })
 
-  it('is told with its limits when beyond', () => {
+  it('is reported with its limits when beyond', () => {
     expect(sentenceOf(gapFault('B1', 'side-clearance', mm(0.35), limits)!)).toBe(
       'B1: side clearance 0.350 mm, allowed 0.100 mm to 0.300 mm. Check rod and crank for wear.',
     )

@@ -43,7 +43,7 @@ describe('thrust washers by their thickness', () => {
     expect(chosen(alike, 0.21, [standard, standard])).toBe('thick + thick: 0.110')
   })
 
-  it('are not chosen where none leaves a float within its limits, and the nearest are told', () => {
+  it('are not chosen where none leaves a float within its limits, and the nearest are reported', () => {
     expect(chosen(alike, 0.45, [standard, standard])).toBe(
       'M3: no thrust washers of the spec leave an end float of 0.100 mm to 0.200 mm in a gap of 5.450 mm; nearest are thick and ' +
         'thick with 0.350 mm. Measure again; if it stays, crank or saddle is worn.',

@@ -56,7 +56,7 @@ describe('an entered chart', () => {
     expect(cell?.judged?.within).toBe('inside')
   })
 
-  it('is told the clearance that a slip would give, and what it should be', () => {
+  it('names the clearance that a slip would give, and what it should be', () => {
     const [cell] = checkedChart(withCell('V'))
     // Four grades on, two walls are 24 µm thicker together: 35 becomes 11 µm.
     expect(cell?.judged?.clearance.nominal).toBe(11_000)

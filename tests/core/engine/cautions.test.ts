@@ -59,7 +59,7 @@ describe('what can hurt in a step', () => {
     expect(!reading.ok && reading.problems.map(({ path }) => path)).toEqual(['steps[0].dangers[0]'])
   })
 
-  it('is told as hazard, harm and what to do, under a word that the harm deserves', () => {
+  it('is reported as hazard, harm and what to do, under a word that the harm deserves', () => {
     for (const kind of dangerKinds) expect(en.dangers[kind].split('. ').length, kind).toBeGreaterThan(1)
     expect(signals).toEqual(['DANGER', 'WARNING', 'CAUTION', 'NOTICE'])
   })

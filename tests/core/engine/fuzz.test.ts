@@ -53,7 +53,7 @@ describe('a damaged spec', () => {
     )
   })
 
-  it('is told where its text was cut or where a character was changed', () => {
+  it('is reported where its text was cut or where a character was changed', () => {
     const text = demoText('skerry-3').trimEnd()
     checkProperty(
       fc.property(

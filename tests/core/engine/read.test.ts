@@ -54,13 +54,13 @@ describe('a file that is not JSON', () => {
     ['{ "id": 012 }', 'line 1, column 10 has “12” where a comma or } must stand'],
     ['{} {}', 'line 1, column 4 has “{” where the end of the file must stand'],
     ['{ "id": "a\nb" }', 'line 1, column 9 has “"a” where a value must stand'],
-  ])('%j is told with its line and column', (text, words) => {
+  ])('%j is reported with its line and column', (text, words) => {
     expect(readLines(text)).toEqual([
       expect.stringContaining(`spec-not-json : The file is not JSON: ${words}.`),
     ])
   })
 
-  it('is told where it breaks off, anywhere in a real one', () => {
+  it('is reported where it breaks off, anywhere in a real one', () => {
     const text = demoText('skerry-3')
     const cut = text.indexOf('"fasteners"')
     const line = text.slice(0, cut).split('\n').length

@@ -104,7 +104,7 @@ describe('one line', () => {
     expect(readSentLine(line)).toEqual({ kind: 'noise' })
   })
 
-  it('in a unit that is not known is told with that unit', () => {
+  it('in a unit that is not known is reported with that unit', () => {
     expect(readSentLine('3.4 bar')).toEqual({ kind: 'unit-unknown', unit: 'bar' })
   })
 

@@ -65,7 +65,7 @@ describe('a case that is split horizontally', () => {
     expect(seen('skerry-3', 'joint', 'on-minus', below)).toContain('nose at the right')
   })
 
-  it('is told in the shop’s own names of its sides', () => {
+  it('is described in the shop’s own names of its sides', () => {
     const words = orientationsFor(faceOf('skerry-3', 'joint')).map((orientation) =>
       orientationInWords(en, demo('skerry-3').case, orientation),
     )

@@ -72,7 +72,7 @@ describe('the protractor on the drawing', () => {
     expect(knob?.kind === 'circle' && directionTo(place, knob)).toBeCloseTo(290, 6)
   })
 
-  it('is told in words', () => {
+  it('is described in words', () => {
     expect(drawn.rows.at(-1)?.text).toBe(
       'Protractor: the handle starts at 30° (1 o’clock) and comes to 130° (4 o’clock) after 100°, clockwise.',
     )

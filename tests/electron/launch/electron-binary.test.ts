@@ -83,7 +83,7 @@ describe('a program that BEDPLATE_ELECTRON names', () => {
       () => unpack(join(root, 'old'), '28.0.0'),
       /which is Electron 28\.0\.0, and Bedplate needs 45\.4\.1$/,
     ],
-  ])('that %s is told, and nothing else is looked for', (_, named, why) => {
+  ])('that %s is reported, and nothing else is looked for', (_, named, why) => {
     const found = findElectron(root, named())
     expect(found.kind === 'unfit' && textIn(en, en.phrases, found.why)).toMatch(why)
   })

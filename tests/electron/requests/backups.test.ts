@@ -125,7 +125,7 @@ describe('the second folder', () => {
     expect((await get('backups.list', {})).backups).toMatchObject([{ place: 'second-folder' }])
   })
 
-  it('that is away is told, and the backup in the data folder counts', async () => {
+  it('that is away is reported, and the backup in the data folder counts', async () => {
     const { get, begin } = asking(await store(folder()))
     const stick = join(folder(), 'stick')
     mkdirSync(stick)

@@ -120,7 +120,7 @@ describe('a draft', () => {
     expect(documentAt(await third.get('drafts.open', { draft })).case.bore).toBe('71 mm')
   })
 
-  it('in two windows is not written over: the second is told, and finds the first edit', async () => {
+  it('in two windows is not written over: the second hears of it, and finds the first edit', async () => {
     const { get, edit } = await bench()
     const opened = await get('drafts.begin', copy)
     await edit(opened, (document) => void (document.case.bore = '71 mm'))
@@ -253,7 +253,7 @@ describe('the library', () => {
     expect(await get('drafts.list', {})).toMatchObject([{ id: other.line.id, state: 'open' }])
   })
 
-  it('is told when a published draft is edited', async () => {
+  it('is reported when a published draft is edited', async () => {
     const { edit, opened } = await published()
     expect(await edit(opened, (document) => void (document.case.bore = '71 mm'), 1)).toMatchObject({
       problem: { code: 'draft-closed', facts: { state: 'published' } },

@@ -82,7 +82,7 @@ describe('what is no spec in the folder of the specs', () => {
       },
       'larger than any engine spec',
     ],
-  ])('is told in the list, and the others are there: %s', (_, make, words) => {
+  ])('is reported in the list, and the others are there: %s', (_, make, words) => {
     const inFolder = folder()
     copyFileSync(join(specs, 'skerry-3.json'), join(inFolder, 'skerry-3.json'))
     make(join(inFolder, 'other.json'))
@@ -91,7 +91,7 @@ describe('what is no spec in the folder of the specs', () => {
     expect(bad?.kind === 'faulty' ? bad.faults.map(sentenceOf).join() : '').toContain(words)
   })
 
-  it('is told when the whole folder is not there', () => {
+  it('is reported when the whole folder is not there', () => {
     const [only] = readEngines(join(folder(), 'none'))
     expect(only?.kind === 'faulty' ? only.faults.map(sentenceOf).join() : '').toContain('cannot be read')
   })

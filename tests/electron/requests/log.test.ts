@@ -6,7 +6,7 @@ import { openLog } from '../../../electron/requests/log.ts'
 import { clock, folder } from '../bench.ts'
 
 describe('the log', () => {
-  it('has a line with its time for each that was told', () => {
+  it('has a line with its time for each line', () => {
     const inFolder = folder()
     const log = openLog(inFolder, clock('2026-03-02T07:30:00.000Z'))
     log('started')

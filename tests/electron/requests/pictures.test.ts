@@ -59,7 +59,7 @@ describe('a manual’s picture under a drawing', () => {
     expect(read).toMatchObject({ ok: false, problem: { code: 'picture-missing' } })
   })
 
-  it('is refused where it is none, and told where it is damaged; what is there stays', async () => {
+  it('is refused where it is none, and reported where it is damaged; what is there stays', async () => {
     const first = await bench()
     const { line } = await first.begun()
     const ofFace = { draft: line.id, face: 'joint' }

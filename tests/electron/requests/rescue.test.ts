@@ -223,7 +223,7 @@ describe('a record that is taken away while the program runs', () => {
     return { inFolder, ...host }
   }
 
-  it('is told at the next press and at the next sign of life, and by the doctor', async () => {
+  it('is reported at the next press and at the next sign of life, and by the doctor', async () => {
     const { get, ask } = await takenAway()
     const refusal = { code: 'record-not-in-place' }
     expect(await ask('builds.start', ferry)).toMatchObject({ ok: false, problem: refusal })

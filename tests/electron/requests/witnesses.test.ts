@@ -78,7 +78,7 @@ describe('a head that was given out', () => {
 describe('what somebody brings', () => {
   const base64 = (file: string) => readFileSync(file).toString('base64')
 
-  it('fits the record it came from, and what was added since is told', async () => {
+  it('fits the record it came from, and what was added since is reported', async () => {
     const { get, exported, backup } = await givenOut()
     const text = Buffer.from(exported.text).toString('base64')
     for (const [name, content] of [

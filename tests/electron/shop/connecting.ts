@@ -98,7 +98,7 @@ export function connectingTo(shops: Shops): void {
       ).toHaveLength(1)
     })
 
-    it('to tables of a newer program, which is told and changes nothing', async () => {
+    it('to tables of a newer program, which is reported and changes nothing', async () => {
       const shop = await shops.newShop()
       const owner = shop.asRole('owner')
       await owner`INSERT INTO bedplate_version (version) VALUES (99)`

@@ -31,7 +31,7 @@ describe('the second copy of a backup', () => {
     expect(others.filter((each) => existsSync(each))).toEqual(others)
   })
 
-  it('on a disk that is not there is told, and nothing is left of it', async () => {
+  it('on a disk that is not there is reported, and nothing is left of it', async () => {
     const { record, backups } = await twoBuilds()
     const made = value(await backUp(record, backups, going))
     if (made === null) throw new Error('no backup was made')

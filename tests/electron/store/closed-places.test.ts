@@ -122,7 +122,7 @@ describe('a data folder', () => {
 describe('a disk that gives back less than it says a file has', () => {
   const short = '/sys/kernel/mm/transparent_hugepage/enabled' // of 4096 bytes by its size, and of some 30 when it is read
 
-  it.skipIf(!existsSync(short))('is told, and not asked for the rest for ever', () => {
+  it.skipIf(!existsSync(short))('is reported, and not asked for the rest for ever', () => {
     expect(() => copyWhole(short, join(folder(), 'copy'))).toThrow(/^\d+ of 4096 bytes could be read$/)
   })
 

@@ -82,7 +82,7 @@ describe('an instrument on a serial line', () => {
     expect(taken).toEqual([])
   })
 
-  it('is read again once it is plugged in again, without a question, and that is told', async () => {
+  it('is read again once it is plugged in again, without a question, and that is reported', async () => {
     const { desk, ports, port, taken } = bench()
     const unfollow = desk.follow()
     await desk.connect('g')

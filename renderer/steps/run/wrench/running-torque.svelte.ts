@@ -61,7 +61,7 @@ export class RunningTorque {
       ? withRunning(window, runningTorque(running.value))
       : window
   }
-  /** Whether no setting can be told yet: what goes on top of the torque was not read, or cannot be right. */
+  /** Whether no setting can be given yet: what goes on top of the torque was not read, or cannot be right. */
   isAwaited(planned: PlannedPull, unit: Reading['unit']): boolean {
     return this.isOnTop(planned) && this.readFor(planned, unit)?.ok !== true
   }

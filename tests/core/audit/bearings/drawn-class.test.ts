@@ -70,7 +70,7 @@ describe('a band that is written as a tolerance class', () => {
     expect(lines[0]).toContain('fits[1].housing.marks[0].band')
   })
 
-  it('with half of its limits is told which is missing', () => {
+  it('with half of its limits names the one that is missing', () => {
     expect(
       readAfter('holm-2', (spec) => {
         Object.assign(nth(nth(spec.fits, bigEnds).housing.marks, 0), { band: { over: '43 mm' } })

@@ -137,7 +137,7 @@ describe('what sits on a face', () => {
     ])
   })
 
-  it('a thousand times over is told without choking', () => {
+  it('a thousand times over is reported without choking', () => {
     const draft = demoDraft('skerry-3')
     const [first] = draft.fasteners
     if (first === undefined) throw new Error('the demo has fasteners')

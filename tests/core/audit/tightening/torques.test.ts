@@ -65,7 +65,7 @@ describe('a torque against the proof load', () => {
     ])
   })
 
-  it('is told with the preload of the torque that is told: of the most, where the target would do', () => {
+  it('is reported with the preload of the torque that it names: of the upper limit, where the target would do', () => {
     const preloadOf = (lines: readonly string[]) => / to ([\d.]+) kN even at/.exec(lines[0] ?? '')?.[1]
     const byTarget = preloadOf(sumpTorque('90 N·m'))
     expect(byTarget).toBeDefined()

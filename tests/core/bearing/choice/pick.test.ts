@@ -75,7 +75,7 @@ describe('the clearance of an explicit pick', () => {
     return judged.ok ? [judged.value.clearance.nominal, judged.value.within] : sentenceOf(judged.problem)
   }
 
-  it('is told for allowed pairs and for others', () => {
+  it('is reported for allowed pairs and for others', () => {
     expect(clearanceText('2', 'A', 'Q', 'Q')).toEqual([um(31), 'inside'])
     expect(clearanceText('2', 'A', 'P', 'T')).toEqual([um(25), 'may-be-tight'])
   })

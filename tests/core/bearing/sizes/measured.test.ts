@@ -70,7 +70,7 @@ describe('a reading that does not go with the others', () => {
     expect([suspects(51.9897), suspects(51.9896)]).toEqual([0, 1])
   })
 
-  it('cannot be told among three', () => {
+  it('cannot be named among three', () => {
     expect(measure(grid([52, 52, 51.9]), steel).suspects).toEqual([])
   })
 
@@ -116,7 +116,7 @@ describe('out-of-round and taper against limits of 6 µm', () => {
     expect(faults([51.99, 51.996, 51.99], [51.99, 51.99, 51.99])).toEqual([])
   })
 
-  it('are told when beyond, with what to do', () => {
+  it('are reported when beyond, with what to do', () => {
     expect(faults([51.99, 51.9961, 51.99], [51.99, 51.989, 51.99])).toEqual([
       'M2: the journal is out of round by 6.1 µm, allowed 6.0 µm. Have the journal ground to the next undersize.',
       'M2: the journal is tapered by 7.1 µm, allowed 6.0 µm. Have the journal ground to the next undersize.',

@@ -103,7 +103,7 @@ describe('the undersize of a measured journal', () => {
     expect(undersizeAt(52.01)).toMatch(/There is no undersize that it could be ground to/)
   })
 
-  it('cannot be told without the sizes of the standard one', () => {
+  it('cannot be given without the sizes of the standard one', () => {
     const marks = pumpMains.journal.marks.map(({ mark }) => ({ mark }))
     expect(undersizeAt(51.75, { ...pumpMains, journal: { ...pumpMains.journal, marks } })).toMatch(
       /^M2: the spec gives no sizes of the crank to tell an undersize by/,

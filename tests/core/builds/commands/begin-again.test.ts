@@ -75,7 +75,7 @@ describe('a run that begins again, in a build', () => {
   })
 })
 
-describe('a fastener that was loosened as the program had told the person to', () => {
+describe('a fastener that was loosened as the program asked', () => {
   const outcome = replaced({ cause: 'to-be-replaced' })
   const isLoosened = ({ event }: { readonly event: BuildEvent }) => event.type === 'fastener-loosened'
 
@@ -95,7 +95,7 @@ describe('a fastener that was loosened as the program had told the person to', (
     expect(answerText(en, correction!.reason!)).toBe('Too much: to be replaced')
   })
 
-  it('still wants a reason where nothing was told: no flag is open for it', () => {
+  it('still wants a reason where the program did not ask for it: no flag is open for it', () => {
     const workshop = replaced()
     expect(() =>
       workshop.does({

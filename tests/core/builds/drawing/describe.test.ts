@@ -42,7 +42,7 @@ describe('a fastener', () => {
     )
   })
 
-  it('is told by number and place, thread, clamped length, and whether it may be used again', () => {
+  it('is described by number and place, thread, clamped length, and whether it may be used again', () => {
     const shop = new Workshop(skerry)
     const description = tell(shop, 'fastener/case-1')
     expect(description.title).toBe('Fastener 1, saddle 2, pump side')
@@ -53,7 +53,7 @@ describe('a fastener', () => {
     expect(linesOf(tell(shop, 'fastener/flange-9'))[1]).toBe('plain: May be used again')
   })
 
-  it('is told pass by pass with limits, readings, and who pulled it', () => {
+  it('is described pass by pass with limits, readings, and who pulled it', () => {
     expect(linesOf(tell(inTheFirstTorque(), 'fastener/case-2')).slice(1)).toEqual([
       'done: New each time: declared new (Ada)',
       'done: Pass 1, seat by hand · done (Ada)',
@@ -70,7 +70,7 @@ describe('a fastener', () => {
     ])
   })
 
-  it('is told in the unit of the wrench in use: 15 N·m is 11.06 lbf·ft (NIST SP 811)', () => {
+  it('is described in the unit of the wrench in use: 15 N·m is 11.06 lbf·ft (NIST SP 811)', () => {
     const lines = linesOf(tell(inTheFirstTorque(), 'fastener/case-4', { torque: 'lbf·ft', length: 'in' }))
     expect(lines).toContain('open: Pass 2, torque: 11.1 lbf·ft (10 to 12.1)')
   })
@@ -123,7 +123,7 @@ describe('a fastener', () => {
 })
 
 describe('a half of a bearing', () => {
-  it('is told by its shell, why that one, the clearance, the marks, and who put it in', () => {
+  it('is described by its shell, why that one, the clearance, the marks, and who put it in', () => {
     const shop = new Workshop(skerry)
     shop.worksUpTo('fit-mains')
     const position = 'M2'
@@ -184,7 +184,7 @@ describe('the rest of the drawing', () => {
     ['opening/1', 'Opening', 'plain: Open through this face: nothing seals or clamps here'],
     ['nose', 'Nose', 'plain: The front end of the crank: everything is counted from here'],
     ['drive', 'Drive end', 'plain: The end of the crank that drives, opposite the nose'],
-  ])('%s is told', (about, title, line) => {
+  ])('%s is described', (about, title, line) => {
     const description = tell(shop, about)
     expect(description.title).toBe(title)
     expect(linesOf(description)).toContain(line)
@@ -217,7 +217,7 @@ describe('the rest of the drawing', () => {
 describe.each(demos.map((spec) => ({ spec, name: spec.id })))(
   'everything on the drawings of $name',
   ({ spec }) => {
-    it('is told at the start and at the end of a build, with a line at the least', () => {
+    it('is described at the start and at the end of a build, with a line at the least', () => {
       const shop = new Workshop(spec)
       const check = () => {
         for (const step of spec.steps) {

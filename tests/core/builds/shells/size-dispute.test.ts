@@ -52,7 +52,7 @@ describe('a journal that measures another size than it is declared', () => {
     }
   })
 
-  it('is told with both sizes', () => {
+  it('is reported with both sizes', () => {
     expect(sentenceOf(at(declaredUnder()).sizeDispute!.problem)).toBe(
       'M2: the journal is declared 0.25 under, but measures 51.9910 mm, which is standard. Measure again, then ' +
         'decide which counts and say why.',

@@ -124,7 +124,7 @@ describe('the family of an engine', () => {
     expect(bores.map(({ kind }) => kind)).toEqual(['circle', 'circle', 'circle', 'circle'])
   })
 
-  it('is told on a side of the case by the centre lines of its saddles', () => {
+  it('is described on a side of the case by the centre lines of its saddles', () => {
     const { shapes } = drawn(demo('firth-v8'), 'port')
     expect(shapes.filter(({ id }) => /^saddle\/M\d\/mark$/.test(id))).toHaveLength(5)
   })

@@ -112,7 +112,7 @@ describe('the way to the next fastener', () => {
 })
 
 describe('a bearing', () => {
-  it('is told by half, with grade, whether it lies in its place, and the clearance', () => {
+  it('is described by half, with grade, whether it lies in its place, and the clearance', () => {
     const { rows } = sceneOf(en, spec, factsAt(spec, 'joint', 'under way'), view, sheet)
     const rowAbout = (about: string) => rows.find((each) => each.about === about)
     expect(rowAbout('half/M1/upper')).toEqual({

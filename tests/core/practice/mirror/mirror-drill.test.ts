@@ -175,14 +175,14 @@ describe('a slip in a mirror drill', () => {
   const spec = demo('skerry-3')
   const all = Array.from({ length: 60 }, (_, round) => mirrorDrill(spec, `round ${round}`)!.questions).flat()
 
-  it('is told as the other end where saddles were counted from there', () => {
+  it('is named as the other end where saddles were counted from there', () => {
     const first = all.find((question) => question.kind === 'shell' && question.position === 'M1')!
     const half = first.kind === 'shell' ? first.half : null
     expect(judgeMirror(spec, first, `half/M4/${half}`)).toBe('other-end')
     expect(judgeMirror(spec, first, `half/M2/${half}`)).toBe('elsewhere')
   })
 
-  it('is told as the other side, the other end or both, by where the fastener lies on the engine', () => {
+  it('is named as the other side, the other end or both, by where the fastener lies on the engine', () => {
     const seen = new Set<string>()
     for (const question of all) {
       if (question.kind === 'shell' || question.face !== 'joint') continue

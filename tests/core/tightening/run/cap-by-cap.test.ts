@@ -112,7 +112,7 @@ describe('a turning torque that jumps after one cap', () => {
     return bench
   }
 
-  it('is told with that cap and its bolts, the manual first', () => {
+  it('is reported with that cap and its bolts, the manual first', () => {
     expect(saidOf(jumped())).toEqual([
       'After cap B1, to turn the crank it takes 4 N·m, allowed at most 5 N·m, a rise of at most 1 N·m (rose 2 N·m): too much. ' +
         'The maker’s manual comes first. It rose most with cap B1: loosen R1 and R2, look at its shells, its oil, the number and the ' +

@@ -102,7 +102,7 @@ describe('people and wrenches of a shop', () => {
     }
   })
 
-  it('that were changed offline are told after a new start too', async () => {
+  it('that were changed offline are reported after a new start too', async () => {
     const shop = memoryShop()
     shop.makeCommon(['people'])
     const inFolder = folder()
