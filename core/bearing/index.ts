@@ -1,4 +1,4 @@
-export { countingSizes, measuredClearance, proposeBySizes } from './choice/by-readings.ts'
+export { measuredClearance, proposeBySizes } from './choice/by-readings.ts'
 export type { MeasuredBearing, MeasuredClearance } from './choice/by-readings.ts'
 export { chartPair, hasChartAt } from './choice/chart.ts'
 export { proposeShells } from './choice/choice.ts'

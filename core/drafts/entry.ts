@@ -13,7 +13,7 @@ const messageForm = z.strictObject({
 const editMessage = z.custom<EditMessage>((value) => messageForm.safeParse(value).success)
 
 /** One edit: what it did, and the change of the document. How it is taken back follows from the document before it. */
-export const draftEdit = z.strictObject({
+const draftEdit = z.strictObject({
   what: editMessage,
   patches: z.array(patch).min(1).max(20_000),
 })

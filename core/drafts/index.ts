@@ -26,7 +26,6 @@ export {
 } from './draft.ts'
 export {
   draftAct,
-  draftEdit,
   draftEntry,
   draftEvent,
   type DraftAct,

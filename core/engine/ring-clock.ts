@@ -24,7 +24,7 @@ export type ClockFault =
     }
 
 /** The two ends of the pin, which lies along the crank, and the two sides that bear on the bore. */
-export const pinEnds = [0, 180] as const
+const pinEnds = [0, 180] as const
 export const thrustSides = [90, 270] as const
 
 /** The lesser of the two angles between directions, 0 to 180. */

@@ -38,7 +38,7 @@ export const caution = z.strictObject({
 const placeInSpec = z.string().min(1).max(300)
 
 /** A doubt of the audit that somebody looked into and accepted. */
-export const acceptedDoubt = z.strictObject({
+const acceptedDoubt = z.strictObject({
   /** The doubt's code. */
   code: z.string().min(1).max(60),
   path: placeInSpec,
@@ -50,7 +50,7 @@ export const acceptedDoubt = z.strictObject({
 })
 
 /** A value that a second person compared with its source: the same, the same as it was typed unseen, or something else. */
-export const valueCheck = z.discriminatedUnion('how', [
+const valueCheck = z.discriminatedUnion('how', [
   z.strictObject({ path: placeInSpec, by: nameText, on: z.iso.date(), how: z.enum(['same', 'typed']) }),
   z.strictObject({
     ...{ path: placeInSpec, by: nameText, on: z.iso.date(), how: z.literal('other') },
@@ -60,7 +60,7 @@ export const valueCheck = z.discriminatedUnion('how', [
 ])
 
 /** Where a part of the spec is printed, and who entered it. */
-export const partPage = z.strictObject({
+const partPage = z.strictObject({
   path: placeInSpec,
   page: nameText,
   /** Where it is another one than the manual that the whole spec comes from. */

@@ -9,7 +9,7 @@ export const baudRates = [1200, 2400, 4800, 9600, 19_200, 38_400, 57_600, 115_20
 export const parities = ['none', 'even', 'odd'] as const
 
 /** How the line is set, as its manual says. */
-export const serialSettings = z.strictObject({
+const serialSettings = z.strictObject({
   baudRate: z.literal(baudRates),
   dataBits: z.literal([7, 8]),
   parity: z.enum(parities),

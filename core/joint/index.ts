@@ -15,7 +15,6 @@ export {
   type PropertyClass,
   type Strength,
 } from './property-class.ts'
-export { tighteningFactor } from './scatter.ts'
 export { preloadFromTorque, torqueSplit, type Friction, type Screw, type TorqueSplit } from './screw.ts'
 export { assemblyPreload, tighteningStress, type TighteningStress } from './stress.ts'
 export { formatThread, threadOf, type Thread } from './thread.ts'

@@ -17,7 +17,7 @@ import type { People } from './people.ts'
 import type { ShopDesk } from './shop/shop-desk.ts'
 
 /** A spec's text as a revision that a build can go by; null for what is no spec. */
-export function revisionIn(text: string): SpecRevision | null {
+function revisionIn(text: string): SpecRevision | null {
   const read = readSpec(text)
   return read.ok ? { spec: read.spec, document: documentIn(text), sha256: sha256(text) } : null
 }

@@ -22,20 +22,6 @@ export interface MeasuredClearance {
   readonly greatest: Clearance
 }
 
-/**
- * The sizes that count when shells are chosen by readings: the smallest bore and the largest journal.
- *
- * Refuses `bore-not-above-journal`: one of them was misread, or they do not belong together.
- */
-export function countingSizes(place: string, { bore, journal }: MeasuredBearing): Outcome<Sizes> {
-  if (bore.least > journal.most) return done({ bore: exactly(bore.least), journal: exactly(journal.most) })
-  return refused('bore-not-above-journal', {
-    place,
-    bore: lengthAmount(bore.least, 'mm'),
-    journal: lengthAmount(journal.most, 'mm'),
-  })
-}
-
 export function measuredClearance(
   { bore, journal }: MeasuredBearing,
   upperWall: Range,

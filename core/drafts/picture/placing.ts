@@ -45,7 +45,7 @@ export const lineRuns = ['as-it-lies', 'along', 'across'] as const
 export type LineRuns = (typeof lineRuns)[number]
 
 /** Two points of a picture that are nearer to each other than this, in px, place nothing: a hand is not steadier. */
-export const leastApartPx = 8
+const leastApartPx = 8
 
 /**
  * How a picture lies: the similarity that takes its two pins to their places. `mirrored` where the drawing shows the engine's frame

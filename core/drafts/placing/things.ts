@@ -144,8 +144,3 @@ export function called(document: SpecDocument, thing: Thing): Phrase {
       return kind satisfies never
   }
 }
-
-/** Whether two things are one. */
-export function isSameThing(one: Thing, other: Thing): boolean {
-  return aboutOf(one) === aboutOf(other)
-}

@@ -2,12 +2,12 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import {
   whyIn,
-  countingSizes,
   measure,
   measuredClearance,
   proposeBySizes,
   rangeOf,
   readSize,
+  sizesFrom,
   type MeasuredBearing,
 } from '../../../../core/bearing/index.ts'
 import { sentenceOf } from '../../../../core/problem/index.ts'
@@ -24,14 +24,18 @@ function measured(bore: readonly number[], journal: readonly number[]): Measured
   return { bore: measure([bore.map(mm)], steel), journal: measure([journal.map(mm)], steel) }
 }
 
+function sizesOf(measured: MeasuredBearing) {
+  return sizesFrom(pumpMains, 'M2', { marks: { housing: null, journal: null }, measured })
+}
+
 function proposeByReadings(bearing: MeasuredBearing, uncertainty: Length) {
-  const sizes = countingSizes('M2', bearing)
+  const sizes = sizesOf(bearing)
   if (!sizes.ok) throw new Error(sentenceOf(sizes.problem))
   return proposeBySizes(pumpMains, 'M2', sizes.value, uncertainty)
 }
 
 function proposed(bearing: MeasuredBearing, uncertainty = um(0), fit = pumpMains) {
-  const sizes = countingSizes('M2', bearing)
+  const sizes = sizesOf(bearing)
   if (!sizes.ok) return sentenceOf(sizes.problem)
   const { upper, lower, problem } = proposeBySizes(fit, 'M2', sizes.value, uncertainty)
   if (upper !== null && lower !== null) return `${upper.grade}/${lower.grade}`
@@ -57,8 +61,8 @@ describe('the clearance from readings', () => {
   })
 
   it('needs a bore larger than the journal', () => {
-    expect(countingSizes('M2', measured([52], [52])).ok).toBe(false)
-    const sizes = countingSizes('M2', measured([51.99], [52]))
+    expect(sizesOf(measured([52], [52])).ok).toBe(false)
+    const sizes = sizesOf(measured([51.99], [52]))
     expect(sizes.ok ? '' : sentenceOf(sizes.problem)).toBe(
       'M2: the bore, 51.990 mm, is not larger than the journal, 52.000 mm. Check that both belong here and ' +
         'measure again.',
