@@ -1,11 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import {
-  assemblyPreload,
-  preloadFromTorque,
-  strengthOf,
-  tighteningFactor,
-  type Screw,
-} from '../../core/joint/index.ts'
+import { assemblyPreload, preloadFromTorque, strengthOf, type Screw } from '../../core/joint/index.ts'
 import { newtonMetres } from '../../core/quantity/index.ts'
 import { face, nutFactor, thread, torqueFor, valueOf } from '../core/joint/workshop.ts'
 
@@ -123,15 +117,5 @@ describe("nut factor of coarse threads, Machinery's Handbook 31, p. 1662", () =>
   ])('friction %d in thread and head gives K %d', (friction, factor) => {
     expect(Math.abs(nutFactor(screw(10, 1.5, friction)) - factor)).toBeLessThan(0.001)
     expect(Math.abs(nutFactor(screw(8, 1.25, friction)) - factor)).toBeLessThan(0.002)
-  })
-})
-
-describe('scatter of preload, VDI 2230 part 1, table A8', () => {
-  it.each([
-    [1.4, 0.167],
-    [1.6, 0.231],
-    [2.5, 0.429],
-  ])('a tightening factor of %d is ± %d of the mean', (factor, deviation) => {
-    expect(Math.abs(tighteningFactor(deviation) - factor)).toBeLessThan(0.003)
   })
 })

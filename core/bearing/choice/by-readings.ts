@@ -1,6 +1,5 @@
 import type { Fit } from '../../engine/index.ts'
-import { done, refused, type Outcome } from '../../problem/index.ts'
-import { lengthAmount, type Length } from '../../quantity/index.ts'
+import type { Length } from '../../quantity/index.ts'
 import { exactly, oilClearance, type Clearance, type Range } from '../clearance.ts'
 import { guardedLimits } from '../sizes/guard.ts'
 import type { MeasuredSize } from '../sizes/measured.ts'

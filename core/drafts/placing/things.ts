@@ -6,7 +6,6 @@ import { listOf, withList } from './listed.ts'
 import { faceOfPoint, pathOfPoint, pointsOn, withPointsAt } from './paths.ts'
 import { inPlace, placeTexts } from './position.ts'
 import {
-  aboutOf,
   isBearing,
   isListed,
   subjects,
