@@ -43,8 +43,8 @@ export function thrustPairFor(
       float: difference(gap, sum(pair.first.thickness, pair.second.thickness)),
     }))
     .toSorted((one, other) => off(one) - off(other) || other.float - one.float)
-  const best = pairs.find(({ float }) => isWithin(float))
-  if (best !== undefined) return done(best)
+  const fittingPair = pairs.find(({ float }) => isWithin(float))
+  if (fittingPair !== undefined) return done(fittingPair)
   const [nearest] = pairs
   return refused('no-thrust-pair', {
     place: endFloat.saddle,

@@ -59,7 +59,7 @@ export function torqueAgainstProof(
   }: Pick<FastenedJoint, 'thread' | 'strength' | 'bearing' | 'friction' | 'prevailing'>,
   { target, most = target }: TorqueRange,
 ): TorqueAgainstProof {
-  const highest = most > target ? most : target
+  const highestTorque = most > target ? most : target
   const preloadAt = (torque: Torque, at: keyof FrictionRange) =>
     preloadFromTorque(
       { thread, bearing, friction: { thread: friction[at], head: friction[at] } },
@@ -68,8 +68,8 @@ export function torqueAgainstProof(
   const proof = proofLoad(thread, strength)
   const yieldLoad = assemblyPreload(thread, strength, friction.usual, 1)
   const weighed = {
-    preloadAtMostFriction: preloadAt(highest, 'most'),
-    preloadAtUsualFriction: preloadAt(highest, 'usual'),
+    preloadAtMostFriction: preloadAt(highestTorque, 'most'),
+    preloadAtUsualFriction: preloadAt(highestTorque, 'usual'),
     preloadAtLeastFriction: preloadAt(target, 'least'),
     proofLoad: proof,
     bears: yieldLoad < proof ? yieldLoad : proof,

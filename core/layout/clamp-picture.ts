@@ -124,13 +124,13 @@ function pressureField({ body, place }: Drawing, picture: ClampPicture): Field {
   const nodes = flange.nodes.map(({ x, y }) => place(x, y))
   const beams = flange.beams.filter(({ bedMpa }) => bedMpa > 0)
   const at = (x: number, y: number): number | null => {
-    let nearest = Infinity
+    let nearestDistance = Infinity
     let pressure: number | null = null
     for (const beam of beams) {
       const [from, to] = [nodes[beam.from]!, nodes[beam.to]!]
       const { distance, share } = nearestOn(from, to, x, y)
-      if (distance > beam.widthMm / 2 || distance >= nearest) continue
-      nearest = distance
+      if (distance > beam.widthMm / 2 || distance >= nearestDistance) continue
+      nearestDistance = distance
       pressure = pressureAt(picture, beam, share)
     }
     return pressure

@@ -98,8 +98,8 @@ function knobAt(place: ProtractorPlace, direction: Angle): number {
     return onSheet && along.every((other) => Math.hypot(at - other.at, other.aside) >= other.room - 1e-9)
   }
   const free = [usualKnob, ...edges].filter((at) => at >= leastKnob && isFree(at))
-  const nearest = free.toSorted((one, other) => Math.abs(one - usualKnob) - Math.abs(other - usualKnob))
-  return nearest[0] ?? usualKnob
+  const nearestFree = free.toSorted((one, other) => Math.abs(one - usualKnob) - Math.abs(other - usualKnob))
+  return nearestFree[0] ?? usualKnob
 }
 
 /**

@@ -71,8 +71,8 @@ const mostTurned = 720
 
 /** The handle swung on, or back where `by` is below 0: as far as there is room, and back no further than it was gripped. */
 export function swung({ room }: AngleTurn, place: HandlePlace, by: number): HandlePlace {
-  const most = Math.min(room ?? Infinity, place.off + mostTurned - place.turned)
-  const off = Math.min(Math.max(place.off + by, place.grippedAt), most)
+  const mostSwing = Math.min(room ?? Infinity, place.off + mostTurned - place.turned)
+  const off = Math.min(Math.max(place.off + by, place.grippedAt), mostSwing)
   return { ...place, off, turned: place.turned + off - place.off }
 }
 

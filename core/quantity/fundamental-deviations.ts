@@ -55,7 +55,7 @@ export function deviationsOf(
   if (letter === 'JS' || letter === 'js') return { lower: -tolerance / 2, upper: tolerance / 2 }
   const shaft = letter.toLowerCase() as keyof typeof table | keyof typeof fineTable | 'h'
   const isHole = letter !== shaft
-  const nearest = deviationOf(shaft, grade, mm)
+  const nearestDeviation = deviationOf(shaft, grade, mm)
   switch (shaft) {
     case 'd':
     case 'e':
@@ -63,15 +63,15 @@ export function deviationsOf(
     case 'g':
     case 'h':
       return isHole
-        ? { lower: nearest, upper: nearest + tolerance }
-        : { lower: -nearest - tolerance, upper: 0 - nearest }
+        ? { lower: nearestDeviation, upper: nearestDeviation + tolerance }
+        : { lower: -nearestDeviation - tolerance, upper: 0 - nearestDeviation }
     case 'k':
     case 'm':
     case 'n':
     case 'p':
     case 'r':
     case 's': {
-      if (!isHole) return { lower: nearest, upper: nearest + tolerance }
+      if (!isHole) return { lower: nearestDeviation, upper: nearestDeviation + tolerance }
       const upper = upperOfHole(shaft, grade, mm, { tolerance, finer })
       return upper === null ? null : { lower: upper - tolerance, upper }
     }

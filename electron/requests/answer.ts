@@ -62,7 +62,7 @@ async function handleRequest<Name extends RequestName>(
 }
 
 /** What a request may bring, by its texts and the number of its values; those that bring a file have more room. */
-const most = { characters: 1024 * 1024, values: 100_000 } as const
+const mostAsked = { characters: 1024 * 1024, values: 100_000 } as const
 const mostCharacters: { readonly [Name in RequestName]?: number } = {
   'builds.import': Infinity, // it is one text, and its length is looked at first
   'drafts.act': mostBytesOf('drafts.act'),
@@ -74,8 +74,8 @@ const mostCharacters: { readonly [Name in RequestName]?: number } = {
 
 /** Looked at before it is parsed, and the same whichever way it came: from a window by IPC, or over HTTP. */
 function isTooLarge(name: RequestName, input: unknown): boolean {
-  let characters: number = mostCharacters[name] ?? most.characters
-  let values: number = most.values
+  let characters: number = mostCharacters[name] ?? mostAsked.characters
+  let values: number = mostAsked.values
   const left: unknown[] = [input]
   while (left.length > 0) {
     const value = left.pop()

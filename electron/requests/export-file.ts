@@ -95,7 +95,7 @@ export function writeExport(
 }
 
 /** Longer than any first line, any spec and any entry that the program writes. */
-const longest = { head: 400, spec: 4_000_000, entry: 200_000 } as const
+const mostCharacters = { head: 400, spec: 4_000_000, entry: 200_000 } as const
 
 /** Entries that are looked at between two answers to others. */
 const entriesAtOnce = 100
@@ -110,8 +110,8 @@ const entriesAtOnce = 100
 export async function readExport(text: string): Promise<Outcome<ExportFile>> {
   if (text.length > mostExportCharacters)
     return refused('import-too-large', { most: mostExportCharacters / 1024 / 1024 })
-  const first = text.slice(0, longest.head).split('\n', 1)[0] ?? ''
-  if (first.length === longest.head) return refused('import-not-ours', {})
+  const first = text.slice(0, mostCharacters.head).split('\n', 1)[0] ?? ''
+  if (first.length === mostCharacters.head) return refused('import-not-ours', {})
   const start = parsedJson(first)
   if (typeof start !== 'object' || start === null || !('bedplateBuild' in start))
     return refused('import-not-ours', {})
@@ -126,8 +126,8 @@ export async function readExport(text: string): Promise<Outcome<ExportFile>> {
   const ofEntries = rest.slice(0, count)
   const ofPhotos = rest.slice(count)
   const tooLong = [
-    ...ofSpecs.map((line) => line.length > longest.spec),
-    ...ofEntries.map((line) => line.length > longest.entry),
+    ...ofSpecs.map((line) => line.length > mostCharacters.spec),
+    ...ofEntries.map((line) => line.length > mostCharacters.entry),
   ].indexOf(true)
   if (tooLong >= 0) return alteredLine(tooLong + 2)
   // Of each photo it is said whether it is missing or altered; that costs nothing else, and a line too many belongs to nothing.

@@ -59,10 +59,12 @@ function contentOf(path: string, takeSpec: TakeSpec): Content {
 /** A mark of byte order is kept: it is a byte that an export does not have. */
 function readOpened(path: string): Outcome<string> {
   if (!/\.(bedplate|bedplate-spec|json)$/i.test(path)) return refused('file-not-ours', {})
-  const most = path.toLowerCase().endsWith(specFileEnding) ? mostSpecFileCharacters : mostExportCharacters
+  const mostCharacters = path.toLowerCase().endsWith(specFileEnding)
+    ? mostSpecFileCharacters
+    : mostExportCharacters
   try {
-    if (statSync(path).size > most)
-      return refused('import-too-large', { most: Math.floor(most / 1024 / 1024) })
+    if (statSync(path).size > mostCharacters)
+      return refused('import-too-large', { most: Math.floor(mostCharacters / 1024 / 1024) })
     return done(new TextDecoder('utf-8', { ignoreBOM: true }).decode(readFileSync(path)))
   } catch {
     return refused('file-unreadable', {})

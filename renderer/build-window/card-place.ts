@@ -61,12 +61,12 @@ export interface CardPlace {
  * high for that is cut and scrolls. Where no place is free, it covers as little as can be of `next` and then of the thing.
  */
 export function cardPlace(thing: Box, card: Size, window: Size, next: readonly Box[]): CardPlace {
-  const highest = Math.min(card.height, window.height - 2 * margin)
-  const beside = placeBeside(thing, { ...card, height: highest }, window, next)
-  if (beside !== null) return { ...beside, height: highest }
+  const largestHeight = Math.min(card.height, window.height - 2 * margin)
+  const beside = placeBeside(thing, { ...card, height: largestHeight }, window, next)
+  if (beside !== null) return { ...beside, height: largestHeight }
   let best: CardPlace | null = null
   let least: readonly number[] = []
-  for (const height of heightsFrom(highest)) {
+  for (const height of heightsFrom(largestHeight)) {
     const size = { width: card.width, height }
     for (const place of placesFor(size, window, [thing, ...next])) {
       const box = { ...place, ...size }
@@ -78,7 +78,7 @@ export function cardPlace(thing: Box, card: Size, window: Size, next: readonly B
     }
     if (least[0] === 0 && (least[1] === 0 || next.length === 0)) break
   }
-  return best ?? { left: margin, top: margin, height: highest }
+  return best ?? { left: margin, top: margin, height: largestHeight }
 }
 
 /** The full height, then less and less of it. */

@@ -13,7 +13,7 @@ export interface Size {
 }
 
 /** The sheet can be looked at this many times larger than it fits. */
-export const most = 8
+export const largestScale = 8
 
 /** The whole frame in the middle of the window, as large as it fits. */
 export function fitting(frame: Box, window: Size): Camera {
@@ -39,7 +39,7 @@ export function zoomed(
   window: Size,
 ): Camera {
   const least = fitting(frame, window).scale
-  const scale = Math.min(Math.max(camera.scale * factor, least), least * most)
+  const scale = Math.min(Math.max(camera.scale * factor, least), least * largestScale)
   const by = scale / camera.scale
   return keptOnSheet(
     { scale, x: at.x - (at.x - camera.x) * by, y: at.y - (at.y - camera.y) * by },

@@ -2,7 +2,7 @@ import type { Box } from '../../core/layout/index.ts'
 import type { Mark } from './marks.ts'
 
 /** No letter of any font is wider, in sizes of it; what stands above and below the line is not higher. */
-const widest = 1.3
+const mostOverWidth = 1.3
 
 /** All that marks can cover, in mm on the sheet: never less, and more where words are. Null where there are none. */
 export function extentOf(marks: readonly Mark[]): Box | null {
@@ -23,8 +23,8 @@ export function extentOf(marks: readonly Mark[]): Box | null {
     else {
       const halo = mark.halo?.width ?? 0
       // To either side, whatever the anchor and the direction of the letters.
-      const length = mark.text.length * mark.size * widest
-      take(mark.x, mark.baseline, length + halo, mark.size * widest + halo)
+      const length = mark.text.length * mark.size * mostOverWidth
+      take(mark.x, mark.baseline, length + halo, mark.size * mostOverWidth + halo)
     }
   }
   return left > right ? null : { left, top, width: right - left, height: bottom - top }

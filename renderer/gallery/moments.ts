@@ -245,9 +245,9 @@ function measureOutside(build: MemoryBuild, step: StepOf<'measure-limits'>): boo
   const [place] = askedPlaces(build.engine.spec, build.state, step)
   if (place === undefined) return false
   const { measure, at } = place
-  const most = serviceLimits(measure)?.most ?? measure.new.most
-  if (most === undefined) return false
-  const typed = String(10 * inMillimetres(most))
+  const upperLimit = serviceLimits(measure)?.most ?? measure.new.most
+  if (upperLimit === undefined) return false
+  const typed = String(10 * inMillimetres(upperLimit))
   return build.act({ type: 'measure-limit', step: step.id, measure: measure.id, at, typed }).ok
 }
 

@@ -175,10 +175,10 @@ export const stepEntries: readonly Entry[] = [
   ofRun('Prevailing torque', 'What a locking nut means for the wrench', PrevailingNote, async (shown) => {
     const { desk, task } = await running(shown, 'run in mid pass')
     const unit = 'N·m' as const
-    const most = newtonMetres(8)
+    const mostTorque = newtonMetres(8)
     const nuts = (torqueIncludesPrevailing?: boolean, typed = '') => {
       const fastenerGroups = desk.spec.fastenerGroups.map((group) => ({
-        ...{ ...group, prevailing: most, torqueIncludesPrevailing },
+        ...{ ...group, prevailing: mostTorque, torqueIncludesPrevailing },
       }))
       const { procedure } = desk
       const spec = { ...desk.spec, fastenerGroups }

@@ -62,10 +62,10 @@ export async function prepareFile(
 
 /** A picture as the photo that is kept. Drawing it again leaves behind whatever was written about it. */
 export async function prepare(picture: OpenedPicture): Promise<Outcome<PreparedPhoto>> {
-  const longest = Math.max(picture.widthPx, picture.heightPx)
-  for (let side = Math.min(longest, mostPhotoSidePx); ; side *= shrinking) {
-    const widthPx = Math.max(1, Math.round((picture.widthPx * side) / longest))
-    const heightPx = Math.max(1, Math.round((picture.heightPx * side) / longest))
+  const longestSide = Math.max(picture.widthPx, picture.heightPx)
+  for (let side = Math.min(longestSide, mostPhotoSidePx); ; side *= shrinking) {
+    const widthPx = Math.max(1, Math.round((picture.widthPx * side) / longestSide))
+    const heightPx = Math.max(1, Math.round((picture.heightPx * side) / longestSide))
     for (const quality of qualities) {
       const bytes = await picture.encode(widthPx, heightPx, quality)
       if (bytes.length > mostPhotoBytes) continue

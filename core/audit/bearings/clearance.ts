@@ -36,11 +36,11 @@ function auditPairs(fit: Fit, path: string): readonly Finding[] {
   if (position === undefined) return []
   return fit.housing.marks.flatMap(({ mark: housing }) =>
     fit.journal.marks.flatMap(({ mark: journal }) => {
-      const best = bestOf(fit, candidatesFor(fit, position, housing, journal))
-      if (best === null) return []
-      const { upper, lower } = best
-      const facts = { ...factsOf(fit, best.judged), housing, journal, split: fit.split, upper, lower }
-      return byVerdict(best.judged, 'bands-miss-limits', 'bands-leave-limits', facts, path)
+      const bestPair = bestOf(fit, candidatesFor(fit, position, housing, journal))
+      if (bestPair === null) return []
+      const { upper, lower } = bestPair
+      const facts = { ...factsOf(fit, bestPair.judged), housing, journal, split: fit.split, upper, lower }
+      return byVerdict(bestPair.judged, 'bands-miss-limits', 'bands-leave-limits', facts, path)
     }),
   )
 }

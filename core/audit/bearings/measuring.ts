@@ -25,8 +25,8 @@ function auditDistance(spec: EngineSpec, { name, positions, measuring }: Fit, pa
     positions.includes(id) ? [width] : [],
   )
   const apart = measuring?.planesApart
-  const narrowest = widths.toSorted((one, other) => one - other)[0]
-  if (apart === undefined || narrowest === undefined || apart < narrowest) return []
-  const facts = { fit: name, apart: lengthAmount(apart, 'mm'), width: lengthAmount(narrowest, 'mm') }
+  const narrowestWidth = widths.toSorted((one, other) => one - other)[0]
+  if (apart === undefined || narrowestWidth === undefined || apart < narrowestWidth) return []
+  const facts = { fit: name, apart: lengthAmount(apart, 'mm'), width: lengthAmount(narrowestWidth, 'mm') }
   return [doubt('planes-beyond-bearing', facts, path)]
 }

@@ -73,7 +73,7 @@ function auditWornWall(
   name: string | null,
   path: string,
 ): readonly Finding[] {
-  const thinnest = Math.min(...grades.flatMap(({ wall }) => (wall === undefined ? [] : [wall.over])))
-  if (worn === undefined || worn <= thinnest) return []
+  const thinnestWall = Math.min(...grades.flatMap(({ wall }) => (wall === undefined ? [] : [wall.over])))
+  if (worn === undefined || worn <= thinnestWall) return []
   return [fault('worn-wall-above-new', { fit: fit.name, name, worn: lengthAmount(worn, 'mm') }, path)]
 }

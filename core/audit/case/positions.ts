@@ -140,11 +140,11 @@ function collisions(spec: EngineSpec, face: Face): readonly Finding[] {
   ]
     .filter((disc) => disc.face === face.id)
     .toSorted((a, b) => a.at[0] - b.at[0])
-  const widest = Math.max(0, ...discs.map(({ diameter }) => diameter))
+  const largestDiameter = Math.max(0, ...discs.map(({ diameter }) => diameter))
   return discs.flatMap((first, index) => {
     for (let next = index + 1; next < discs.length; next++) {
       const second = discs[next]
-      if (second === undefined || second.at[0] - first.at[0] >= widest) break
+      if (second === undefined || second.at[0] - first.at[0] >= largestDiameter) break
       const apart = Math.hypot(second.at[0] - first.at[0], second.at[1] - first.at[1])
       if (apart >= (first.diameter + second.diameter) / 2) continue
       // One finding for each: a heap of a thousand would make half a million.

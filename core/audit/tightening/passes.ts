@@ -122,15 +122,15 @@ function auditAngle(
 ): readonly Finding[] {
   const { path, ...common } = place
   const at = `${path}.target`
-  const most = [pass, ...(pass.others ?? [])].reduce((a, b) => (b.target > a.target ? b : a)).target
-  const angle = angleAmount(most)
+  const largestTarget = [pass, ...(pass.others ?? [])].reduce((a, b) => (b.target > a.target ? b : a)).target
+  const angle = angleAmount(largestTarget)
   return [
     ...findingFor(
       'angle-without-torque',
       comers.filter(({ stage }) => stage.at === 'loose'),
       place,
     ),
-    ...(most > fullTurn ? [fault('angle-beyond-a-turn', { ...common, angle }, at)] : []),
+    ...(largestTarget > fullTurn ? [fault('angle-beyond-a-turn', { ...common, angle }, at)] : []),
     ...([pass, ...(pass.others ?? [])].some(({ target }) => target === 0)
       ? [fault('angle-missing', common, at)]
       : []),

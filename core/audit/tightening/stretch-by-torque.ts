@@ -66,11 +66,11 @@ function longerBy(
       { thread, bearing, friction: { thread: friction[takes], head: friction[takes] } },
       clampingTorque(joint, pulled, takes),
     )
-  const weakest = preloadAt(torque.least, 'most')
-  const strongest = preloadAt(torque.most, 'least')
-  const yields = strongest >= yieldLoadAt(joint, friction.least)
+  const leastPreload = preloadAt(torque.least, 'most')
+  const mostPreload = preloadAt(torque.most, 'least')
+  const yields = mostPreload >= yieldLoadAt(joint, friction.least)
   return {
-    least: millimetres(Math.min(weakest, yieldLoadAt(joint, friction.most)) * joint.boltMmPerN),
-    most: yields ? null : millimetres(strongest * softestBoltMmPerN(group, joint.thread)),
+    least: millimetres(Math.min(leastPreload, yieldLoadAt(joint, friction.most)) * joint.boltMmPerN),
+    most: yields ? null : millimetres(mostPreload * softestBoltMmPerN(group, joint.thread)),
   }
 }

@@ -9,8 +9,8 @@ import type { MeasuredSize } from '../sizes/measured.ts'
  */
 export function markOf(part: MarkedPart, size: Length): string | null {
   const bands = part.marks.flatMap(({ mark, band }) => (band === undefined ? [] : [{ mark, ...band }]))
-  const lowest = Math.min(...bands.map(({ over }) => over))
-  const holds = (over: number) => size > over || (size === over && over === lowest)
+  const lowestSize = Math.min(...bands.map(({ over }) => over))
+  const holds = (over: number) => size > over || (size === over && over === lowestSize)
   return bands.find(({ over, upTo }) => holds(over) && size <= upTo)?.mark ?? null
 }
 

@@ -72,10 +72,10 @@ export function nearestInside(
   const inside = candidates.filter(({ judged }) => judged?.within === 'inside')
   const chosen = nearestToTarget(fit, inside)
   if (chosen !== null) return done({ ...chosen, of: inside.length })
-  const nearest = nearestToTarget(fit, candidates)
-  if (nearest === null) return refused('no-walls-known', { place })
-  const { upper, lower } = nearest
-  const clearance = rangeSpan(nearest.judged.clearance)
+  const nearestPair = nearestToTarget(fit, candidates)
+  if (nearestPair === null) return refused('no-walls-known', { place })
+  const { upper, lower } = nearestPair
+  const clearance = rangeSpan(nearestPair.judged.clearance)
   return refused('no-pair-inside-limits', {
     place,
     pair: { split: fit.split, upper, lower },

@@ -28,14 +28,14 @@ export function assign(
 ): { readonly best: Assignment | null; readonly proved: boolean } {
   const options = problem.places.reduce((total, each) => total + each.length, 0)
   const mostRounds = Math.ceil(mostInRounds / options)
-  let best = known
+  let bestAssignment = known
   for (const { rounds, weighings } of searches) {
     // A search that cannot weigh every option once finds nothing.
     if (weighings < options && rounds < searches.at(-1)!.rounds) continue
     const prices = pricesOf(problem, Math.min(rounds, mostRounds))
-    const found = search(problem, wants, prices, weighings, best)
-    best = found.best
-    if (found.finished) return { best, proved: true }
+    const found = search(problem, wants, prices, weighings, bestAssignment)
+    bestAssignment = found.best
+    if (found.finished) return { best: bestAssignment, proved: true }
   }
-  return { best, proved: false }
+  return { best: bestAssignment, proved: false }
 }

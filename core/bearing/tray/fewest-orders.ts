@@ -27,6 +27,6 @@ export function fewestOrdersThenNearest(
   const { options } = fewest.best
   const cost = options.reduce((total, option, place) => total + places[place]![option]!.cost, 0)
   const order = { kinds: orderable, cost: 0, most: fewest.best.cost / costOfOrder }
-  const nearest = assign({ places, pieces, order, grain: 1 }, wants, { options, cost })
-  return { best: nearest.best, proved: fewest.proved && nearest.proved }
+  const nearestAssignment = assign({ places, pieces, order, grain: 1 }, wants, { options, cost })
+  return { best: nearestAssignment.best, proved: fewest.proved && nearestAssignment.proved }
 }

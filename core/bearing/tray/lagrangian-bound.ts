@@ -23,10 +23,10 @@ export function pricesOf(problem: AssignmentProblem, rounds: number): Prices {
     pieces.map(() => 0),
     0,
   )
-  let best = { prices, bound: -Infinity }
+  let bestBound = { prices, bound: -Infinity }
   for (let round = 0; round < rounds; round++, step *= shrink) {
     const { bound, over, overOrdered } = relaxedAssignment(problem, prices)
-    if (bound > best.bound) best = { prices, bound }
+    if (bound > bestBound.bound) bestBound = { prices, bound }
     const pull = Math.hypot(
       ...over.filter((each, kind) => each > 0 || prices.inTray[kind]! > 0),
       overOrdered > 0 || prices.ordered > 0 ? overOrdered : 0,
@@ -36,7 +36,7 @@ export function pricesOf(problem: AssignmentProblem, rounds: number): Prices {
     const inTray = prices.inTray.map((price, kind) => moved(price, over[kind]!))
     prices = withOrders(problem, inTray, Number.isFinite(order.most) ? moved(prices.ordered, overOrdered) : 0)
   }
-  return best.prices
+  return bestBound.prices
 }
 
 function withOrders({ order }: AssignmentProblem, inTray: readonly number[], ordered: number): Prices {

@@ -50,13 +50,14 @@ export function search(
   const left = [...pieces]
   const chosen: number[] = []
   const reached = places.map(() => new Map<string, number>())
-  let best = known
+  let bestAssignment = known
   let weighingsLeft = weighings
   let cutOff = false
 
   function visit(place: number, cost: number, ordered: number, bound: number): void {
     if (place === places.length) {
-      if (best === null || cost < best.cost) best = { options: chosen.slice(), cost }
+      if (bestAssignment === null || cost < bestAssignment.cost)
+        bestAssignment = { options: chosen.slice(), cost }
       return
     }
     if (weighingsLeft <= 0) {
@@ -97,7 +98,7 @@ export function search(
   }
 
   function cannotWin(bound: number): boolean {
-    return best !== null && bound > best.cost - grain
+    return bestAssignment !== null && bound > bestAssignment.cost - grain
   }
 
   /** Says how many of the pieces must be ordered; `Infinity` where one cannot be. */
@@ -119,19 +120,19 @@ export function search(
 
   /** The price of all pieces left that the places from this one on could take. */
   function worthOfLeft(place: number): number {
-    const most = wants.most[place]!
+    const mostOfKinds = wants.most[place]!
     let worth = 0
     for (const kind of pricedKinds)
-      worth += prices.inTray[kind]! * Math.max(0, Math.min(left[kind]!, most[kind]!))
+      worth += prices.inTray[kind]! * Math.max(0, Math.min(left[kind]!, mostOfKinds[kind]!))
     return worth
   }
 
   /** What that loses by these pieces: a kind that is left in plenty loses nothing. */
   function worthOf(kinds: readonly number[], place: number): number {
-    const most = wants.most[place]!
+    const mostOfKinds = wants.most[place]!
     let worth = 0
     for (const kind of kinds) {
-      if (left[kind]! > 0 && left[kind]! <= most[kind]!) worth += prices.inTray[kind]!
+      if (left[kind]! > 0 && left[kind]! <= mostOfKinds[kind]!) worth += prices.inTray[kind]!
       left[kind]! -= 1
     }
     for (const kind of kinds) left[kind]! += 1
@@ -141,26 +142,26 @@ export function search(
   /** What the places to come find: of each scarce kind as many as they could want, and orders where these are counted. */
   function keyOfLeft(place: number, ordered: number): string {
     let key = Number.isFinite(order.most) ? String.fromCharCode(ordered) : ''
-    const most = wants.most[place]!
+    const mostOfKinds = wants.most[place]!
     for (const kind of wants.scarce[place]!)
-      key += String.fromCharCode(Math.max(0, Math.min(left[kind]!, most[kind]!)))
+      key += String.fromCharCode(Math.max(0, Math.min(left[kind]!, mostOfKinds[kind]!)))
     return key
   }
 
   const boundOfAll = boundAt(0, 0, 0, worthOfLeft(0))
   visit(0, 0, 0, boundOfAll)
-  return { best, finished: !cutOff || cannotWin(boundOfAll) }
+  return { best: bestAssignment, finished: !cutOff || cannotWin(boundOfAll) }
 }
 
 /** By kind, the most that any one option takes. */
 function mostTaken(options: readonly Option[], kinds: number): readonly number[] {
-  const most = new Array<number>(kinds).fill(0)
+  const mostOfKinds = new Array<number>(kinds).fill(0)
   for (const { takes } of options)
     for (const kind of takes) {
       const count = takes.filter((each) => each === kind).length
-      if (count > most[kind]!) most[kind] = count
+      if (count > mostOfKinds[kind]!) mostOfKinds[kind] = count
     }
-  return most
+  return mostOfKinds
 }
 
 /** The running value before every item, gathered from the last item backwards; the last entry is `end`. */

@@ -127,6 +127,6 @@ function handOut(
 function whyUnfilled(fit: Fit, { position, sizes, undersize, pinned }: OpenBearing): Problem {
   if (pinned.upper !== null || pinned.lower !== null) return problem('pinned-outside', { place: position })
   const sized = ofSize(fit, undersize)
-  const nearest = sized.ok ? nearestInside(sized.value, position, sizes) : sized
-  return nearest.ok ? problem('tray-too-small', { place: position }) : nearest.problem
+  const nearestPair = sized.ok ? nearestInside(sized.value, position, sizes) : sized
+  return nearestPair.ok ? problem('tray-too-small', { place: position }) : nearestPair.problem
 }

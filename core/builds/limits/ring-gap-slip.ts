@@ -39,9 +39,9 @@ export function ringGapSlip(
   }
   const bore = measure.bore ?? spec.case.bore
   if (length <= bore * widestOfBore) return null
-  const widest = lengthOf((bore * widestOfBore) / 1e6, 'mm')
+  const widestGap = lengthOf((bore * widestOfBore) / 1e6, 'mm')
   return refused('ring-gap-impossible', {
     ...{ name: measure.name, typed, is: lengthAmount(length, 'mm') },
-    ...{ bore: lengthAmount(bore, 'mm', 1), widest: lengthAmount(widest, 'mm', 1) },
+    ...{ bore: lengthAmount(bore, 'mm', 1), widest: lengthAmount(widestGap, 'mm', 1) },
   })
 }

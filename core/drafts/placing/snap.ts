@@ -36,12 +36,12 @@ export function snapped(
   also: readonly ThingKind[] = [],
 ): SnappedPoint {
   const lines = linesOf(document, face, except, also)
-  const nearest = (axis: 'x' | 'y'): SnapLine | null => {
+  const nearestLine = (axis: 'x' | 'y'): SnapLine | null => {
     const off = (line: SnapLine) => Math.abs(line.at - at[axis])
     const near = lines.filter((line) => line.axis === axis && off(line) <= reach)
     return near.reduce<SnapLine | null>((best, each) => (!best || off(each) < off(best) ? each : best), null)
   }
-  const [x, y] = [nearest('x'), nearest('y')]
+  const [x, y] = [nearestLine('x'), nearestLine('y')]
   const onGrid = (value: number) => Math.round(value / grid) * grid + 0
   return {
     at: { x: x?.at ?? onGrid(at.x), y: y?.at ?? onGrid(at.y) },

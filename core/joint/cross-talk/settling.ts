@@ -232,7 +232,8 @@ function dot(one: Float64Array, other: Float64Array): number {
 
 /** The largest deflection of any node, slopes not counted. */
 function largestOf(deflections: Float64Array): number {
-  let most = 0
-  for (let at = 0; at < deflections.length; at += freedoms) most = Math.max(most, Math.abs(deflections[at]!))
-  return most
+  let largestSoFar = 0
+  for (let at = 0; at < deflections.length; at += freedoms)
+    largestSoFar = Math.max(largestSoFar, Math.abs(deflections[at]!))
+  return largestSoFar
 }

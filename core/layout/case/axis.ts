@@ -64,7 +64,7 @@ function onASide({ here: { face } }: Drawing): boolean {
 function crossOfAxis(drawing: Drawing): readonly Shape[] {
   const { body, px, spec } = drawing
   const { saddles } = spec.case
-  const nearest = drawing.here.face.plane === 'nose' ? saddles[0] : saddles.at(-1)
+  const nearestSaddle = drawing.here.face.plane === 'nose' ? saddles[0] : saddles.at(-1)
   const reach = (Math.min(body.width, body.height) / 2) * 0.9 + 8 * px
   const origin = drawing.place(0, 0)
   const edge = beyond * px
@@ -84,6 +84,6 @@ function crossOfAxis(drawing: Drawing): readonly Shape[] {
     ]),
     closed: false,
   }))
-  const radius = nearest === undefined ? 0 : inMillimetres(nearest.diameter) / 2
+  const radius = nearestSaddle === undefined ? 0 : inMillimetres(nearestSaddle.diameter) / 2
   return [...cross, { kind: 'circle', id: 'crank-bore', layer: 'ground', role: 'bore', ...origin, radius }]
 }

@@ -100,8 +100,8 @@ function borePlaces(engineCase: EngineCase): readonly BorePlace[] {
     const side = index < inFirstBank ? 1 : -1
     const x = side === 1 ? first + index * pitch : first + behind + (index - inFirstBank) * pitch
     const distances = rods.map(({ at }) => Math.abs(inMillimetres(at) - x))
-    const nearest = distances.indexOf(Math.min(...distances))
-    const [rod] = nearest < 0 ? [] : rods.splice(nearest, 1)
+    const nearestBore = distances.indexOf(Math.min(...distances))
+    const [rod] = nearestBore < 0 ? [] : rods.splice(nearestBore, 1)
     return { number: rod?.cylinder ?? index + 1, x, side }
   })
 }

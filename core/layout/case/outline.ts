@@ -110,16 +110,16 @@ function grownOutline({ face }: OnFace, bosses: readonly Boss[]): readonly Point
   const right = box.left + box.width + rail
   const least = box.top - rail
   const most = box.top + box.height + rail
-  const longest = Math.min(right - left, most - least) * 0.24
+  const longestRun = Math.min(right - left, most - least) * 0.24
   /** How far a corner can be cut at 45° and stay clear of every boss. */
   const cut = (end: number, side: number): number =>
     bosses.reduce(
       (room, { x, y, radius }) =>
         Math.min(room, Math.abs(x - end) + Math.abs(y - side) - (radius + 3) * Math.SQRT2),
-      longest,
+      longestRun,
     )
   const nose = [cut(left, most), cut(left, least)].map((depth) => Math.max(depth, 1)) as [number, number]
-  const flange = face.shows === 'saddles' && !acrossAnEnd(face) ? Math.min(12, longest / 2) : 0
+  const flange = face.shows === 'saddles' && !acrossAnEnd(face) ? Math.min(12, longestRun / 2) : 0
   const drive =
     flange > 0
       ? [

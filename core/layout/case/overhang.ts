@@ -13,9 +13,9 @@ export function overhangOf(discs: readonly Disc[], edge: readonly Point[], px: n
   if (discs.length > mostForEdge) return 0
   return discs.reduce((most, disc) => {
     const reach = disc.radius + rimToEdge * px
-    const nearest = nearestOn(edge, disc, reach)
-    if (nearest === null || !inside(edge, disc)) return most
-    return Math.max(most, (reach - Math.hypot(nearest.x - disc.x, nearest.y - disc.y)) / px)
+    const nearestOnEdge = nearestOn(edge, disc, reach)
+    if (nearestOnEdge === null || !inside(edge, disc)) return most
+    return Math.max(most, (reach - Math.hypot(nearestOnEdge.x - disc.x, nearestOnEdge.y - disc.y)) / px)
   }, 0)
 }
 

@@ -163,7 +163,7 @@ function numberedDiscs(
   })
   const capitals = reach.map((each, index) => Math.min(sizes.number, capitalIn(each, radii[index]! / px)))
   const tallest = Math.max(0, ...reach.map((each, index) => each * capitals[index]!)) * px
-  const largest = Math.max(0, ...radii)
+  const largestRadius = Math.max(0, ...radii)
   return {
     discs: fasteners.map(({ id }, index) => {
       const number = numbers[index]!
@@ -185,7 +185,7 @@ function numberedDiscs(
         least: leastCapital * px,
         nextCapital: Math.min(sizes.next, capitalIn(reach[index]!, nextRadius / px)) * px,
         haloRadius: Math.max(nextRadius, Math.min(nextRadius + 5 * px, free + 1.5 * px)),
-        corner: Math.max(radius, Math.min(radius * 1.25, away[index]! - largest - px)),
+        corner: Math.max(radius, Math.min(radius * 1.25, away[index]! - largestRadius - px)),
       }
     }),
     crowded,
@@ -205,7 +205,7 @@ function distanceToNearest(boxes: readonly Box[], place: Point): number {
 /** The distance from each place to the nearest other one, looked for to both sides in the order of x. */
 function nearestNeighbours(places: readonly Point[]): readonly number[] {
   const inOrder = places.map(({ x, y }, index) => ({ x, y, index })).sort((a, b) => a.x - b.x)
-  const nearest = places.map(() => Infinity)
+  const nearestDistance = places.map(() => Infinity)
   inOrder.forEach((from, rank) => {
     let least = Infinity
     for (const step of [1, -1]) {
@@ -215,7 +215,7 @@ function nearestNeighbours(places: readonly Point[]): readonly number[] {
         at += step
       }
     }
-    nearest[from.index] = least
+    nearestDistance[from.index] = least
   })
-  return nearest
+  return nearestDistance
 }

@@ -52,8 +52,8 @@ export function endNames(
     const longestWord = Math.max(...text.split(' ').map(quiet).map(lineWidth))
     const wrapped = lying ? inRoom(quiet(text), Math.max(nose, longestWord)) : [quiet(text)]
     const lines = wrapped.map((line) => ({ ...line, text: line.text.replaceAll('\u00a0', ' ') }))
-    const widest = Math.max(...lines.map(lineWidth))
-    const capital = Math.max(leastCapital, sizes.quiet * Math.min(1, room / widest))
+    const widestLine = Math.max(...lines.map(lineWidth))
+    const capital = Math.max(leastCapital, sizes.quiet * Math.min(1, room / widestLine))
     return lines.map((line) => cutOff({ ...line, capital }, room))
   }
   const ends = !acrossAnEnd(face)

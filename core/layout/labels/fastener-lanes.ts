@@ -58,8 +58,8 @@ export function fastenerLanes(
 ): FastenerLanes | null {
   const across = ({ x, y }: Point): number => (lying ? y : x)
   const along = ({ x, y }: Point): number => (lying ? x : y)
-  const longest = discs.reduce((one, { number }) => (number.length > one.length ? number : one), '0')
-  const radius = leastRadius(longest)
+  const longestNumber = discs.reduce((one, { number }) => (number.length > one.length ? number : one), '0')
+  const radius = leastRadius(longestNumber)
   const edge = (own: readonly Disc[], { from, to }: Span): Edge => {
     const inOrder = own.toSorted((one, other) => along(one) - along(other) || across(one) - across(other))
     const inOneRow = inOrder.length * (2 * radius + between) * px <= to - from

@@ -63,7 +63,7 @@ const others: Readonly<Record<string, readonly [regular: number, bold: number]>>
 }
 
 /** Any other character, such as an arrow from another font: no narrower than the widest of them. Ideographs fill the square. */
-const widest = 900
+const widestAdvance = 900
 
 /** How wide a text is, in the unit of its capitals' height, without kerning: within 1 % of the browser's own measure. */
 export function textWidth(text: string, capital: number, weight: TextShape['weight']): number {
@@ -78,5 +78,5 @@ function widthOf(character: string, weight: TextShape['weight']): number {
     const width = run[weight][code - run.from]
     if (width !== undefined) return width
   }
-  return others[character]?.[weight === 'bold' ? 1 : 0] ?? (code > 0x2e7f ? 1000 : widest)
+  return others[character]?.[weight === 'bold' ? 1 : 0] ?? (code > 0x2e7f ? 1000 : widestAdvance)
 }

@@ -28,7 +28,9 @@ export function besideNext(drawing: Fasteners, count = 4): ReadonlySet<string> |
   )
   if (next === undefined) return null
   const distance = ({ x, y }: Point): number => Math.hypot(x - next.x, y - next.y)
-  const nearest = drawing.discs.toSorted((one, other) => distance(one) - distance(other)).slice(0, count + 1)
+  const nearestDiscs = drawing.discs
+    .toSorted((one, other) => distance(one) - distance(other))
+    .slice(0, count + 1)
   const after = drawing.discs.filter(({ id }) => stateOf(drawing, id).state === 'after-next')
-  return new Set([...nearest, ...after].map(({ id }) => id))
+  return new Set([...nearestDiscs, ...after].map(({ id }) => id))
 }

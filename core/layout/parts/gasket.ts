@@ -75,8 +75,9 @@ function straightIn(outline: readonly Point[], { x, y, along }: Place, width: nu
   }))
   const found = [one!, other!].find((each) => inside(outline, each))
   if (found === undefined) return null
-  const nearest = nearestOn(outline, found, width)
-  return nearest !== null && Math.hypot(nearest.x - found.x, nearest.y - found.y) < width * 0.97
+  const nearestOnOutline = nearestOn(outline, found, width)
+  return nearestOnOutline !== null &&
+    Math.hypot(nearestOnOutline.x - found.x, nearestOnOutline.y - found.y) < width * 0.97
     ? null
     : found
 }

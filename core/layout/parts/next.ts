@@ -198,9 +198,9 @@ export function calloutShapes(drawing: Drawing, acted: ActedOn | null): readonly
   const full = calloutPlace.capital * px
   const shrunk = Math.max(Math.min(full, (full * room) / size(full)), full * 0.55)
   const lines = size(shrunk) > room * roundingErrors ? inTwoLines(facts.callout) : [facts.callout]
-  const widest = Math.max(...lines.map((line) => widthOf(line, 1)))
+  const widestLine = Math.max(...lines.map((line) => widthOf(line, 1)))
   // Two lines stand in the height of the callout, its name as large as they let it be: a value is what a bolt gets.
-  const ofName = (room - widest * full * 0.45) / (widthOf(shown, 1) + 4 * cellPad)
+  const ofName = (room - widestLine * full * 0.45) / (widthOf(shown, 1) + 4 * cellPad)
   const capital = lines.length === 1 ? shrunk : Math.max(full * 0.45, Math.min(full, ofName))
   const pad = cellPad * capital
   const left = frame.left + calloutInset * px
@@ -208,7 +208,8 @@ export function calloutShapes(drawing: Drawing, acted: ActedOn | null): readonly
   const height = (lines.length === 1 ? capital : full) * calloutHeight
   const cell = widthOf(shown, capital) + 2 * pad
   const free = room - cell - 2 * pad
-  const ofValue = lines.length === 1 ? capital : Math.max(full * 0.45, Math.min(full * 0.6, free / widest))
+  const ofValue =
+    lines.length === 1 ? capital : Math.max(full * 0.45, Math.min(full * 0.6, free / widestLine))
   const values = lines.map((line) => cutTo(line, ofValue, free))
   const width = cell + Math.max(...values.map((value) => widthOf(value, ofValue))) + 2 * pad
   const common = { about, layer: 'overlay' } as const
@@ -269,8 +270,9 @@ function inTwoLines(text: string): readonly string[] {
       words.slice(0, index + 1).join(' '),
       words.slice(index + 1).join(' '),
     ])
-  const longest = (lines: readonly string[]): number => Math.max(...lines.map((line) => widthOf(line, 1)))
-  const [best] = parted.toSorted((one, other) => longest(one) - longest(other))
+  const longestWidth = (lines: readonly string[]): number =>
+    Math.max(...lines.map((line) => widthOf(line, 1)))
+  const [best] = parted.toSorted((one, other) => longestWidth(one) - longestWidth(other))
   return best ?? [text]
 }
 

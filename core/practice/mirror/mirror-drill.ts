@@ -137,11 +137,11 @@ export function judgeMirror(spec: EngineSpec, question: MirrorQuestion, tapped: 
     { slip: 'both', x: end, y: side },
   ] as const
   const away = (one: Point, other: Point) => Math.hypot(one.x - other.x, one.y - other.y)
-  const nearest = (to: Point) =>
+  const nearestFastener = (to: Point) =>
     places.reduce((best, each) => (away(each, to) < away(best, to) ? each : best))
   const length = Math.max(...places.map((one) => Math.max(...places.map((other) => away(one, other)))))
   const isThere = (mirrored: Point) =>
-    nearest(mirrored) === found && away(found, mirrored) <= nearEnough * length
+    nearestFastener(mirrored) === found && away(found, mirrored) <= nearEnough * length
   return slips.find(isThere)?.slip ?? 'elsewhere'
 }
 

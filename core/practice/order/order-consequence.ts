@@ -38,9 +38,13 @@ export function* orderConsequence(
   if (!right.ok) return right
   const wrong = yield* clampRunInParts(spec, mistaken, 'gasket')
   if (!wrong.ok) return wrong
-  const most = passDifferences(right.value, wrong.value).find((difference) => difference.pass === pass)
+  const largestDifference = passDifferences(right.value, wrong.value).find(
+    (difference) => difference.pass === pass,
+  )
   return done(
-    most === undefined ? null : { face: procedure.face, right: right.value, wrong: wrong.value, most },
+    largestDifference === undefined
+      ? null
+      : { face: procedure.face, right: right.value, wrong: wrong.value, most: largestDifference },
   )
 }
 

@@ -53,7 +53,7 @@ export function nearestMark(wrench: Wrench, torque: Torque): Torque | null {
   const { from, upTo } = usableRange(wrench)
   // Counted in steps, and freed of binary dust, so that 20 N·m on a scale of 0.1 is a mark.
   const inSteps = (value: Torque) => roundHalfAway(torqueIn(value, unit) / step, 9)
-  const nearest = roundHalfAway(inSteps(torque))
-  const steps = Math.min(Math.max(nearest, Math.ceil(inSteps(from))), Math.floor(inSteps(upTo)))
+  const nearestStep = roundHalfAway(inSteps(torque))
+  const steps = Math.min(Math.max(nearestStep, Math.ceil(inSteps(from))), Math.floor(inSteps(upTo)))
   return steps < inSteps(from) ? null : torqueOf(roundHalfAway(steps * step, 9), unit)
 }

@@ -71,8 +71,8 @@ const keptBroken = 3
  * apart, so that none of them ever takes the place of a sound one.
  */
 export function expiredBackups(backups: readonly BackupName[]): readonly BackupName[] {
-  const newest = backups.toSorted(newerFirst)
-  const sound = newest.filter(({ broken }) => broken === 0)
+  const newestFirst = backups.toSorted(newerFirst)
+  const sound = newestFirst.filter(({ broken }) => broken === 0)
   const months = new Map<string, BackupName>()
   for (const backup of sound) {
     const month = backup.at.slice(0, 7)
@@ -81,7 +81,7 @@ export function expiredBackups(backups: readonly BackupName[]): readonly BackupN
   const kept = new Set([
     ...sound.slice(0, keptLast),
     ...[...months.values()].slice(0, keptMonths),
-    ...newest.filter(({ broken }) => broken > 0).slice(0, keptBroken),
+    ...newestFirst.filter(({ broken }) => broken > 0).slice(0, keptBroken),
   ])
-  return newest.filter((backup) => !kept.has(backup))
+  return newestFirst.filter((backup) => !kept.has(backup))
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { fitting, most, panned, zoomed } from '../../../renderer/canvas/camera.ts'
+import { fitting, largestScale, panned, zoomed } from '../../../renderer/canvas/camera.ts'
 import { checkProperty } from '../../property.ts'
 
 const frame = { left: -50, top: -200, width: 470, height: 350 }
@@ -27,7 +27,7 @@ describe('the camera', () => {
 
   it('zooms no further out than the whole and no further in than its limit', () => {
     expect(zoomed(fit, 0.1, { x: 0, y: 0 }, frame, window)).toEqual(fit)
-    expect(zoomed(fit, 1000, { x: 0, y: 0 }, frame, window).scale).toBe(2 * most)
+    expect(zoomed(fit, 1000, { x: 0, y: 0 }, frame, window).scale).toBe(2 * largestScale)
   })
 
   it('never shows anything beside the sheet, however it is dragged', () => {
