@@ -20,7 +20,7 @@ export type HostFacts = {
 
 /**
  * Which host carries the program, and why it is not the desktop one. What keeps Electron's window from opening comes before
- * Electron itself, so that nothing large is fetched in vain.
+ * Electron itself, so that nothing large is fetched for nothing.
  */
 export function hostChoice(facts: HostFacts): HostChoice {
   const { options, electron, noSandbox, lastFailure } = facts

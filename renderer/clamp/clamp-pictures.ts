@@ -36,7 +36,7 @@ export function scaleOf(words: Words, runs: readonly OrderedRun[]): Scale {
   const pressures = runs.flatMap(({ run }, index) =>
     states[index]!.map((state) => mostPressure(run.flange, state)),
   )
-  const mostPressure = Math.max(leastScale, ...pressures)
+  const highestPressure = Math.max(leastScale, ...pressures)
   const [one, other] = states
   const differences = (other ? one! : []).flatMap((state, index) => {
     const against = other?.[index]
@@ -44,9 +44,9 @@ export function scaleOf(words: Words, runs: readonly OrderedRun[]): Scale {
   })
   const loads = runs.flatMap(({ run }) => run.map.afterPulls.flatMap((each) => each.loads.map(Number)))
   return {
-    most: mostPressure,
+    most: highestPressure,
     // Less than a tenth of the pressure itself is no difference to speak of.
-    mostDifferent: Math.max(mostPressure / 10, ...differences),
+    mostDifferent: Math.max(highestPressure / 10, ...differences),
     widest: kilonewtons(words, Math.max(0, ...loads)),
   }
 }

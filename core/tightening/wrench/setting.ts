@@ -14,7 +14,7 @@ export interface WrenchSetup {
  * turned back.
  *
  * Refuses `adapter-too-long` when the adapter reaches as far as the wrench is long. Without a length it
- * refuses `wrench-length-missing`, save for an adapter square to the handle, with which the length does not
+ * refuses `wrench-length-missing`, except for an adapter square to the handle, with which the length does not
  * matter.
  */
 export function scaleShare({ wrench, adapter }: WrenchSetup): Outcome<number> {
