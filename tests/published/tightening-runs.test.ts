@@ -159,9 +159,9 @@ describe('set B pull by pull, TM 5-3825-226-24, p. 3-143', () => {
 
   it('does not turn a bolt that was not torqued, for whatever reason', () => {
     const pull = { type: 'pull', procedure: 'tighten', pass: 2, fastener: 'bolt-4', reading: null } as const
-    expect(new CarriedSet(setB()).refuses({ ...pull, moved: false, outOfOrder: 'the mark is on it' })).toBe(
-      'Fastener 4 has not been through pass 1. Pull it there before pass 3.',
-    )
+    expect(
+      new CarriedSet(setB()).refusal({ ...pull, moved: false, outOfOrder: 'the mark is on it' }),
+    ).toMatchObject({ code: 'earlier-pass-first', facts: { fastener: '4', earlier: 1, pass: 3 } })
   })
 })
 

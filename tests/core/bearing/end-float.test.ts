@@ -84,11 +84,25 @@ describe('a gap measured with a feeler gauge', () => {
   })
 
   it('is reported with its limits when beyond', () => {
-    expect(sentenceOf(gapFault('B1', 'side-clearance', mm(0.35), limits)!)).toBe(
-      'B1: side clearance 0.350 mm, allowed 0.100 mm to 0.300 mm. Check rod and crank for wear.',
-    )
-    expect(sentenceOf(gapFault('M3', 'end-float', mm(0.05), limits)!)).toBe(
-      'M3: end float 0.050 mm, allowed 0.100 mm to 0.300 mm. Fit other thrust washers and measure again.',
-    )
+    expect(gapFault('B1', 'side-clearance', mm(0.35), limits)!).toMatchObject({
+      code: 'gap-outside-limits',
+      facts: {
+        place: 'B1',
+        gap: 'side-clearance',
+        reading: { amount: 0.35, decimals: 3, isShort: false, unit: 'mm' },
+        least: { amount: 0.1, decimals: 3, isShort: false, unit: 'mm' },
+        most: { amount: 0.3, decimals: 3, isShort: false, unit: 'mm' },
+      },
+    })
+    expect(gapFault('M3', 'end-float', mm(0.05), limits)!).toMatchObject({
+      code: 'gap-outside-limits',
+      facts: {
+        place: 'M3',
+        gap: 'end-float',
+        reading: { amount: 0.05, decimals: 3, isShort: false, unit: 'mm' },
+        least: { amount: 0.1, decimals: 3, isShort: false, unit: 'mm' },
+        most: { amount: 0.3, decimals: 3, isShort: false, unit: 'mm' },
+      },
+    })
   })
 })

@@ -41,16 +41,19 @@ describe('the halves of a case that is split left and right', () => {
   it('are called so where something is refused', () => {
     const shop = shopAt('fit-mains')
     const half = { step: 'fit-mains', position: 'M1', half: 'upper' } as const
-    expect(shop.refuses({ type: 'take-out-half', ...half, reason: 'dirt' })).toBe(
-      'M1: the left half is not in place.',
-    )
+    expect(shop.refusal({ type: 'take-out-half', ...half, reason: 'dirt' })).toMatchObject({
+      code: 'half-not-in-place',
+      facts: { position: 'M1', half: 'left' },
+    })
     shop.does({ type: 'fit-half', ...half })
-    expect(shop.refuses({ type: 'take-out-half', ...half, reason: '' })).toBe(
-      'Say why the left half of M1 comes out, in a word at least.',
-    )
-    expect(shop.refuses({ type: 'fit-half', ...half, half: 'upper' })).toContain(
-      'M1: the left half is in place already.',
-    )
+    expect(shop.refusal({ type: 'take-out-half', ...half, reason: '' })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'half-taken-out', position: 'M1', half: 'left' } },
+    })
+    expect(shop.refusal({ type: 'fit-half', ...half, half: 'upper' })).toMatchObject({
+      code: 'half-in-place',
+      facts: { position: 'M1', half: 'left' },
+    })
   })
 
   it('are called so on the build sheet', () => {

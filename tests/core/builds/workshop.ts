@@ -12,7 +12,7 @@ import {
   type BuildState,
   type RecordedEvent,
 } from '../../../core/builds/index.ts'
-import { sentenceOf, type Outcome } from '../../../core/problem/index.ts'
+import { sentenceOf, type Problem, type Outcome } from '../../../core/problem/index.ts'
 import { readSpec, type EngineSpec, type Step } from '../../../core/engine/index.ts'
 import { nextCommand } from './next-command.ts'
 import { engineFile, shippedFile } from '../../engine-files.ts'
@@ -72,11 +72,16 @@ export class Workshop {
     return this.#append(decide(this.spec, this.state, command, this.now, this.bench))
   }
 
-  /** The sentence with which a command is refused; throws when it is not. */
-  refuses(command: BuildCommand): string {
+  /** Why a command is refused, as code and facts; throws when it is not. */
+  refusal(command: BuildCommand): Problem {
     const decided = decide(this.spec, this.state, command, this.now, this.bench)
     if (decided.ok) throw new Error(`${command.type} was not refused`)
-    return sentenceOf(decided.problem)
+    return decided.problem
+  }
+
+  /** The sentence of a refusal, for tests that are about the words. */
+  refuses(command: BuildCommand): string {
+    return sentenceOf(this.refusal(command))
   }
 
   step(id: string): Step {

@@ -1,4 +1,4 @@
-import { sentenceOf } from '../../../core/problem/index.ts'
+import { sentenceOf, type Problem } from '../../../core/problem/index.ts'
 import type { EngineSpec, Procedure } from '../../../core/engine/index.ts'
 import {
   decideRun,
@@ -50,11 +50,16 @@ export class Bench {
     return decided.value
   }
 
-  /** The sentence with which a command is refused; throws when it is not. */
-  refuses(command: CommandOnBench): string {
+  /** Why a command is refused, as code and facts; throws when it is not. */
+  refusal(command: CommandOnBench): Problem {
     const decided = this.#decide(command)
     if (decided.ok) throw new Error(`${command.type} was not refused`)
-    return sentenceOf(decided.problem)
+    return decided.problem
+  }
+
+  /** The sentence of a refusal, for tests that are about the words. */
+  refuses(command: CommandOnBench): string {
+    return sentenceOf(this.refusal(command))
   }
 
   get next(): PlannedPull | null {

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest'
-import { sentenceOf } from '../../../core/problem/index.ts'
 import { newtonMetres } from '../../../core/quantity/index.ts'
 import type { EngineSpec } from '../../../core/engine/index.ts'
 import {
@@ -72,9 +71,25 @@ describe('a locking nut whose torque goes on top of what it takes to run down', 
     bench.does({ ...pull(bench.next!, ['24', 'N·m']), ...runsAt('6') })
     const [flag] = openFlags(bench.run)
     expect(flag?.about).toBe('under')
-    expect(sentenceOf(flagProblem(bench.spec, bench.procedure, bench.run!, flag!))).toContain(
-      '24 N·m on the scale, 18 N·m without running it down',
-    )
+    expect(flagProblem(bench.spec, bench.procedure, bench.run!, flag!)).toMatchObject({
+      code: 'reading-under',
+      facts: {
+        fastener: '1',
+        read: {
+          code: 'reading',
+          facts: {
+            onScale: { amount: 24, decimals: 6, isShort: true, unit: 'N·m' },
+            atFastener: null,
+            clamping: { amount: 18, decimals: 1, isShort: true, unit: 'N·m' },
+          },
+        },
+        limits: {
+          from: { amount: 23.1, decimals: 6, isShort: true, unit: '' },
+          upTo: { amount: 24.9, decimals: 6, isShort: true, unit: '' },
+        },
+        otherUnit: 'lbf·ft',
+      },
+    })
   })
 
   it('is too much at 32, of which 30 clamp: what is on top is what was read, not what the spec allows', () => {
@@ -92,25 +107,49 @@ describe('a locking nut whose torque goes on top of what it takes to run down', 
 
   it('is not pulled before it was read what it takes to run down', () => {
     const bench = atFirstTorque(false)
-    expect(bench.refuses(pull(bench.next!, ['24', 'N·m']))).toContain('Read it before the fastener touches')
-    expect(bench.refuses(pull(bench.next!))).toContain('goes on top of its torque')
+    expect(bench.refusal(pull(bench.next!, ['24', 'N·m']))).toMatchObject({
+      code: 'running-torque-missing',
+      facts: { fastener: '1' },
+    })
+    expect(bench.refusal(pull(bench.next!))).toMatchObject({
+      code: 'running-torque-missing',
+      facts: { fastener: '1' },
+    })
   })
 
   it('is looked at where it takes more to run down than the spec allows: nothing is set on top of that', () => {
     const bench = atFirstTorque(false)
     const command = pull(bench.next!, ['32.1', 'N·m'])
-    expect(bench.refuses({ ...command, ...runsAt('8.1') })).toContain(
-      'takes 8.1 N·m to run down, and at most 8 N·m',
-    )
-    expect(bench.refuses({ ...command, running: { typed: '6', unit: 'mm' } })).toContain('asks for a torque')
+    expect(bench.refusal({ ...command, ...runsAt('8.1') })).toMatchObject({
+      code: 'running-torque-high',
+      facts: {
+        fastener: '1',
+        read: { amount: 8.1, decimals: 1, isShort: true, unit: 'N·m' },
+        most: { amount: 8, decimals: 1, isShort: true, unit: 'N·m' },
+      },
+    })
+    expect(bench.refusal({ ...command, running: { typed: '6', unit: 'mm' } })).toMatchObject({
+      code: 'reading-of-other-kind',
+      facts: { wanted: 'torque', unit: 'mm' },
+    })
     bench.does({ ...pull(bench.next!, ['32', 'N·m']), ...runsAt('8') })
     expect(openFlags(bench.run)).toEqual([])
   })
 
   it('is read where it is seated, which is where it runs down: at the torque it touches already', () => {
     const bench = Bench.started('caps', lockedCaps(false))
-    expect(bench.refuses(pull(bench.next!))).toContain('Read it before the fastener touches')
-    expect(bench.refuses({ ...pull(bench.next!), ...runsAt('8.1') })).toContain('at most 8 N·m')
+    expect(bench.refusal(pull(bench.next!))).toMatchObject({
+      code: 'running-torque-missing',
+      facts: { fastener: '1' },
+    })
+    expect(bench.refusal({ ...pull(bench.next!), ...runsAt('8.1') })).toMatchObject({
+      code: 'running-torque-high',
+      facts: {
+        fastener: '1',
+        read: { amount: 8.1, decimals: 1, isShort: true, unit: 'N·m' },
+        most: { amount: 8, decimals: 1, isShort: true, unit: 'N·m' },
+      },
+    })
     const torqued = seated('6')
     const [event] = torqued.does(pull(torqued.next!, ['30', 'N·m']))
     expect(event).toMatchObject({ verdict: 'within', reading: { clamping: 24 }, running: { value: 6 } })
@@ -142,12 +181,18 @@ describe('a locking nut whose torque goes on top of what it takes to run down', 
     const bench = Bench.started('caps', { ...spec, procedures: [twice] })
     for (let cap = 0; cap < 4; cap++) bench.does({ ...pull(bench.next!, ['30', 'N·m']), ...runsAt('6') })
     bench.pullsNext(4)
-    expect(bench.refuses(pull(bench.next!, ['30', 'N·m']))).toContain('Read it before the fastener touches')
+    expect(bench.refusal(pull(bench.next!, ['30', 'N·m']))).toMatchObject({
+      code: 'running-torque-missing',
+      facts: { fastener: '1' },
+    })
     // A nut that was used turns more easily: what it took at first would be too much on top.
     const [event] = bench.does({ ...pull(bench.next!, ['27', 'N·m']), ...runsAt('3') })
     expect(event).toMatchObject({ verdict: 'within', reading: { clamping: 24 } })
     bench.does({ type: 'restart-run', pass: 0, reason: 'Broken off' })
-    expect(bench.refuses(pull(bench.next!, ['30', 'N·m']))).toContain('Read it before the fastener touches')
+    expect(bench.refusal(pull(bench.next!, ['30', 'N·m']))).toMatchObject({
+      code: 'running-torque-missing',
+      facts: { fastener: '1' },
+    })
   })
 
   it('is read again by the same running torque where the first reading was mistyped', () => {

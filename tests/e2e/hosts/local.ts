@@ -20,7 +20,7 @@ async function shownIn(page: Page, host: LocalProcess, work?: Work): Promise<Hos
     ask: host.ask,
     kill: () => host.kill(),
     async leave() {
-      await page.goto('about:blank') // what it would still ask is asked in vain
+      await page.goto('about:blank') // what it would still ask gets no answer
       await host.leave()
     },
     pdf: () => page.pdf({ preferCSSPageSize: true }),

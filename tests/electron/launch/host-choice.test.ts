@@ -55,7 +55,7 @@ describe('the host', () => {
     ['no display', { hasDisplay: false }, 'display'],
     ['no sandbox', { noSandbox: { code: 'noNamespaces', facts: {} } }, 'namespaces'],
   ] satisfies [string, Partial<HostFacts>, string][])(
-    'is the local one for %s, and nothing is fetched in vain',
+    'is the local one for %s, and nothing is fetched for nothing',
     (_, facts, why) => {
       expect(textOf(hostChoice({ ...bench, ...facts }))).toContain(why)
       expect(textOf(hostChoice({ ...bench, ...facts, electron: absent }))).toContain(why)

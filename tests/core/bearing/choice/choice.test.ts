@@ -60,9 +60,20 @@ describe('shells by the chart', () => {
     const [first] = proposeShells(oneSaddle({ ...chartedMains, chart: wrong }), ['2'], ['A'])
     expect(first?.upper?.grade).toBe('S')
     expect(first?.within).toBe('may-be-tight')
-    expect(sentenceOf(first!.problem!)).toBe(
-      'M1: clearance 10 to 28 µm, allowed 20 to 44 µm. Measure bore, journal and shells before closing it.',
-    )
+    expect(first!.problem!).toMatchObject({
+      code: 'clearance-leaves-limits',
+      facts: {
+        place: 'M1',
+        clearance: {
+          from: { amount: 10, decimals: 3, isShort: true, unit: '' },
+          upTo: { amount: 28, decimals: 3, isShort: true, unit: 'µm' },
+        },
+        limits: {
+          from: { amount: 20, decimals: 3, isShort: true, unit: '' },
+          upTo: { amount: 44, decimals: 3, isShort: true, unit: 'µm' },
+        },
+      },
+    })
   })
 
   it('may differ for some saddles', () => {

@@ -42,9 +42,12 @@ describe('handing a build over', () => {
     const shop = atFirst()
     expect(shop.refuses({ ...handOver, to: first })).toContain('is this bench')
     shop.does(handOver)
-    expect(shop.refuses(handOver)).toContain('is at Bench 2')
+    expect(shop.refusal(handOver)).toMatchObject({
+      code: 'build-elsewhere',
+      facts: { name: 'Pump at the lower lock', bench: 'Bench 2', is: 'open' },
+    })
     shop.bench = null
-    expect(shop.refuses(handOver)).toContain('Join the shop first')
+    expect(shop.refusal(handOver)).toMatchObject({ code: 'bench-unnamed' })
   })
 
   it('says of a finished build not to go on with it, and of a void one that nothing can be added', () => {
@@ -71,7 +74,10 @@ describe('taking a build over', () => {
     const shop = atFirst()
     shop.does(handOver)
     shop.bench = first
-    expect(shop.refuses({ ...takeOver, reason: ' ' })).toContain('why the build is taken over')
+    expect(shop.refusal({ ...takeOver, reason: ' ' })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'taken-over' } },
+    })
     const [event] = shop.does(takeOver)
     expect(event).toEqual({
       type: 'build-taken-over',

@@ -42,7 +42,10 @@ describe('a check with a reading', () => {
     const shop = shopAt('end-float')
     shop.does(endFloat('0.35'))
     expect(currentStep(shop.spec, shop.state)?.id).toBe('end-float')
-    expect(shop.refuses(endFloat('0.15'))).toBe('“End float” was not good. Say what was done since.')
+    expect(shop.refusal(endFloat('0.15'))).toMatchObject({
+      code: 'check-good-why',
+      facts: { step: 'End float' },
+    })
     shop.does({ ...endFloat('0.15'), note: 'Thicker washers' })
     expect(currentStep(shop.spec, shop.state)?.id).toBe('fit-rod-shells')
     expect(shop.entries.filter(({ event }) => event.type === 'check-answered')).toHaveLength(2)
@@ -56,7 +59,10 @@ describe('a check with a reading', () => {
 
   it('cannot be good without a reading, but can be not good', () => {
     const shop = shopAt('end-float')
-    expect(shop.refuses(endFloat(null))).toBe('“End float” asks for a reading. Type what the gauge shows.')
+    expect(shop.refusal(endFloat(null))).toMatchObject({
+      code: 'check-reading-missing',
+      facts: { step: 'End float' },
+    })
     shop.does(endFloat(null, false))
     expect(verdict(shop)).toBe('not-good')
   })
@@ -93,9 +99,10 @@ describe('a check by feel', () => {
   })
 
   it('takes no reading', () => {
-    expect(shopAt('rods-free').refuses({ ...free(true), reading: '0.1' })).toBe(
-      '“Rods free” asks for no reading. Answer good or not good.',
-    )
+    expect(shopAt('rods-free').refusal({ ...free(true), reading: '0.1' })).toMatchObject({
+      code: 'check-without-reading',
+      facts: { step: 'Rods free' },
+    })
   })
 })
 
@@ -116,7 +123,7 @@ describe('a check that turns out not to be good after all', () => {
     shop.does(endFloat(null, false))
     shop.does({ type: 'answer-check', step: 'rods-free', good: false, reading: null, note: '' })
     expect(
-      shop.refuses({ type: 'answer-check', step: 'rods-free', good: true, reading: null, note: '' }),
-    ).toBe('“Rods free” comes later. Do “End float” first.')
+      shop.refusal({ type: 'answer-check', step: 'rods-free', good: true, reading: null, note: '' }),
+    ).toMatchObject({ code: 'step-before', facts: { step: 'Rods free', first: 'End float' } })
   })
 })

@@ -24,24 +24,26 @@ describe('fitting shells', () => {
   it('refuses a half that is in already, and a saddle of another fit', () => {
     const shop = shopAt('fit-mains')
     shop.does({ type: 'fit-half', step: 'fit-mains', position: 'M1', half: 'upper' })
-    expect(shop.refuses({ type: 'fit-half', step: 'fit-mains', position: 'M1', half: 'upper' })).toBe(
-      'M1: the upper half is in place already. If that was a mistake, take it out.',
-    )
-    expect(shop.refuses({ type: 'fit-half', step: 'fit-mains', position: 'B1', half: 'upper' })).toContain(
-      '“B1” is not a bearing of',
-    )
+    expect(
+      shop.refusal({ type: 'fit-half', step: 'fit-mains', position: 'M1', half: 'upper' }),
+    ).toMatchObject({ code: 'half-in-place', facts: { position: 'M1', half: 'upper' } })
+    expect(
+      shop.refusal({ type: 'fit-half', step: 'fit-mains', position: 'B1', half: 'upper' }),
+    ).toMatchObject({ code: 'position-not-in-fit', facts: { position: 'B1', fit: 'Main bearings' } })
   })
 
   it('is undone half by half, with a reason', () => {
     const shop = shopAt('fit-mains')
     const half = { step: 'fit-mains', position: 'M1', half: 'upper' } as const
-    expect(shop.refuses({ type: 'take-out-half', ...half, reason: 'dirt behind it' })).toBe(
-      'M1: the upper half is not in place.',
-    )
+    expect(shop.refusal({ type: 'take-out-half', ...half, reason: 'dirt behind it' })).toMatchObject({
+      code: 'half-not-in-place',
+      facts: { position: 'M1', half: 'upper' },
+    })
     shop.does({ type: 'fit-half', ...half })
-    expect(shop.refuses({ type: 'take-out-half', ...half, reason: '' })).toBe(
-      'Say why the upper half of M1 comes out, in a word at least.',
-    )
+    expect(shop.refusal({ type: 'take-out-half', ...half, reason: '' })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'half-taken-out', position: 'M1', half: 'upper' } },
+    })
     shop.does({ type: 'take-out-half', ...half, reason: 'Dirt behind it.' })
     expect(shop.state.fitted.size).toBe(0)
     shop.does({ type: 'fit-half', ...half })
@@ -56,9 +58,10 @@ describe('fitting shells', () => {
       half: 'upper',
       reason: 'scored',
     } as const
-    expect(shop.refuses(out)).toBe(
-      '“Lay crank” was done on top of “Main shells”. Take it out first; then this can be changed.',
-    )
+    expect(shop.refusal(out)).toMatchObject({
+      code: 'step-on-top',
+      facts: { step: 'Main shells', top: 'Lay crank', kind: 'fit-part' },
+    })
     shop.does({ type: 'take-out-part', step: 'lay-crank', reason: 'Shell looks scored.' })
     shop.does(out)
   })
@@ -68,19 +71,24 @@ describe('fitting a part', () => {
   it('is done once', () => {
     const shop = shopAt('lay-crank')
     shop.does({ type: 'fit-part', step: 'lay-crank' })
-    expect(shop.refuses({ type: 'fit-part', step: 'lay-crank' })).toBe(
-      '“Lay crank” is done already. If that was a mistake, take it back.',
-    )
+    expect(shop.refusal({ type: 'fit-part', step: 'lay-crank' })).toMatchObject({
+      code: 'step-done-already',
+      facts: { step: 'Lay crank' },
+    })
   })
 
   it('is undone with a reason, when it was done', () => {
     const shop = shopAt('lay-crank')
     const out = { type: 'take-out-part', step: 'lay-crank' } as const
-    expect(shop.refuses({ ...out, reason: 'wrong crank' })).toBe(
-      '“Lay crank” is not done, so there is nothing to take back.',
-    )
+    expect(shop.refusal({ ...out, reason: 'wrong crank' })).toMatchObject({
+      code: 'step-not-done',
+      facts: { step: 'Lay crank' },
+    })
     shop.does({ type: 'fit-part', step: 'lay-crank' })
-    expect(shop.refuses({ ...out, reason: '' })).toContain('Say why “Lay crank” is undone')
+    expect(shop.refusal({ ...out, reason: '' })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'part-taken-out', step: 'Lay crank' } },
+    })
     shop.does({ ...out, reason: 'wrong crank' })
     expect(shop.state.partsFitted.size).toBe(0)
   })
@@ -101,7 +109,10 @@ describe('laying a bead', () => {
     expect(shop.refuses(wipe)).toContain('is not done')
     shop.does({ type: 'lay-bead', step: 'bead-plus' })
     expect(shop.refuses({ type: 'lay-bead', step: 'bead-plus' })).toContain('is done already')
-    expect(shop.refuses({ ...wipe, reason: '.' })).toBe('Say why the bead is wiped off, in a word at least.')
+    expect(shop.refusal({ ...wipe, reason: '.' })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'bead-wiped-off' } },
+    })
     shop.does(wipe)
     shop.does({ type: 'lay-bead', step: 'bead-plus' })
     expect(shop.state.beads).toEqual({
@@ -111,8 +122,9 @@ describe('laying a bead', () => {
 
   it('cannot be undone in a joint that is closed', () => {
     const shop = shopAt('case-run')
-    expect(shop.refuses({ type: 'wipe-off-bead', step: 'bead-plus', reason: 'skinned over' })).toBe(
-      '“Close case” was done on top of “Bead pump side”. Take it out first; then this can be changed.',
-    )
+    expect(shop.refusal({ type: 'wipe-off-bead', step: 'bead-plus', reason: 'skinned over' })).toMatchObject({
+      code: 'step-on-top',
+      facts: { step: 'Bead pump side', top: 'Close case', kind: 'fit-part' },
+    })
   })
 })

@@ -30,18 +30,20 @@ describe('a run among the steps', () => {
     const shop = shopAt('flange-run')
     shop.does({ type: 'start-run', procedure: 'flange' })
     shop.goesOn()
-    expect(shop.refuses(takeBackLast(shop, 'case'))).toBe(
-      '“Flange bolts” was done on top of “Case bolts”. Take its pulls back first, the last one first, and loosen what was turned; then this can be changed.',
-    )
+    expect(shop.refusal(takeBackLast(shop, 'case'))).toMatchObject({
+      code: 'step-on-top',
+      facts: { step: 'Case bolts', top: 'Flange bolts', kind: 'run-procedure' },
+    })
     shop.does(takeBackLast(shop, 'flange'))
     shop.does(takeBackLast(shop, 'case'))
   })
 
   it('cannot be taken back under a check that was good, until that is answered again', () => {
     const shop = shopAt('sump-on')
-    expect(shop.refuses(takeBackLast(shop, 'flange'))).toBe(
-      '“Turn crank” was done on top of “Flange bolts”. Answer it as not good first; then this can be changed.',
-    )
+    expect(shop.refusal(takeBackLast(shop, 'flange'))).toMatchObject({
+      code: 'step-on-top',
+      facts: { step: 'Flange bolts', top: 'Turn crank', kind: 'check' },
+    })
     shop.does({
       type: 'answer-check',
       step: 'turn-crank',
@@ -72,9 +74,10 @@ describe('a run among the steps', () => {
     shop.goesOn()
     shop.does({ type: 'answer-check', step: 'rods-free', good: false, reading: null, note: '' })
     const pull = { type: 'pull', procedure: 'case', pass: 0, fastener: 'case-1', reading: null } as const
-    expect(shop.refuses({ ...pull, moved: false, outOfOrder: null })).toBe(
-      '“Case bolts” comes later. Do “Rods free” first.',
-    )
+    expect(shop.refusal({ ...pull, moved: false, outOfOrder: null })).toMatchObject({
+      code: 'step-before',
+      facts: { step: 'Case bolts', first: 'Rods free' },
+    })
   })
 
   it('that is paused can be resumed whatever happened before it, so that it can be taken back', () => {

@@ -41,14 +41,12 @@ describe('a reading against limits: new 0.30 to 0.45 mm, service limit 0.90 mm',
 
   it('refuses a ring gap of 0, one below 0, what is no length, and a place that is not asked for', () => {
     const shop = shopAt()
-    expect(shop.refuses(measured('0'))).toBe(
-      'Barrel 1: a ring gap of 0 is no reading, because the ends of a ring must never touch. Measure with the thinnest ' +
-        'feeler; where not even that goes in, file the ring or fit another one, and measure again.',
-    )
+    expect(shop.refusal(measured('0'))).toMatchObject({ code: 'ring-gap-zero', facts: { place: 'Barrel 1' } })
     for (const typed of ['-0.3', 'wide', '']) expect(shop.refuses(measured(typed))).toMatch(/\.$/)
-    expect(shop.refuses({ ...top1, type: 'measure-limit', typed: '0.3', at: 'Barrel 9' })).toContain(
-      'measures nothing at “Barrel 9”',
-    )
+    expect(shop.refusal({ ...top1, type: 'measure-limit', typed: '0.3', at: 'Barrel 9' })).toMatchObject({
+      code: 'measure-unknown',
+      facts: { step: 'Rings, pistons', place: 'Barrel 9' },
+    })
   })
 
   it('outside its limits keeps the step open until it is measured again, accepted or replaced', () => {
@@ -56,10 +54,16 @@ describe('a reading against limits: new 0.30 to 0.45 mm, service limit 0.90 mm',
     const open = () =>
       askedPlaces(moor, shop.state, moor.steps.find(({ id }) => id === 'ring-gaps') as never)[0]!
     const accept = { type: 'accept-measured', ...top1, reason: '' } as const
-    expect(shop.refuses({ ...accept, reason: 'fine' })).toContain('nothing is outside its limits there')
+    expect(shop.refusal({ ...accept, reason: 'fine' })).toMatchObject({
+      code: 'nothing-outside',
+      facts: { name: 'Top ring', place: 'Barrel 1' },
+    })
     shop.does(measured('1.2'))
     expect(open().settled).toBe(false)
-    expect(shop.refuses(accept)).toContain('Say why Top ring, Barrel 1, is accepted outside its limits')
+    expect(shop.refusal(accept)).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'limit-accepted', name: 'Top ring', place: 'Barrel 1' } },
+    })
     shop.does({ ...accept, reason: 'last season of this barrel' })
     expect(open()).toMatchObject({ settled: true, measured: { accepted: 'last season of this barrel' } })
     shop.does(measured('1.3'))

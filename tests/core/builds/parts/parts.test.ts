@@ -42,23 +42,32 @@ describe('ticking parts as they are fitted', () => {
 
   it('refuses more than there are, what is ticked, what the list does not have, and what belongs elsewhere', () => {
     const shop = shopAt('pistons-on')
-    expect(shop.refuses(tick('pistons', { count: 5 }))).toBe(
-      '“Pistons” takes 4 more of “Piston”, not 5. Count them again.',
-    )
+    expect(shop.refusal(tick('pistons', { count: 5 }))).toMatchObject({
+      code: 'parts-too-many',
+      facts: { part: 'Piston', step: 'Pistons', count: 5, left: 4 },
+    })
     shop.does(tick('pistons', { count: 4 }))
-    expect(shop.refuses(tick('pistons'))).toContain('ticked already in “Pistons”')
-    expect(shop.refuses(tick('cam-chain'))).toBe(
-      'The parts list has no “cam-chain”. Choose a part of the list.',
-    )
-    expect(shop.refuses(tick('strainer'))).toContain('“Oil strainer” is not used in “Pistons”')
+    expect(shop.refusal(tick('pistons'))).toMatchObject({
+      code: 'parts-ticked-already',
+      facts: { part: 'Piston', step: 'Pistons' },
+    })
+    expect(shop.refusal(tick('cam-chain'))).toMatchObject({
+      code: 'part-unknown',
+      facts: { part: 'cam-chain' },
+    })
+    expect(shop.refusal(tick('strainer'))).toMatchObject({
+      code: 'part-not-in-step',
+      facts: { part: 'Oil strainer', step: 'Pistons' },
+    })
   })
 
   it('asks why a part goes in again that is to be new each time, and marks the build by it', () => {
     const shop = shopAt('pistons-on')
     const again = tick('circlips', { count: 8, condition: 'used-again' })
-    expect(shop.refuses(again)).toBe(
-      'Say why “Circlip” is used again although it is to be new each time, in a word at least.',
-    )
+    expect(shop.refusal(again)).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'new-each-time', part: 'Circlip' } },
+    })
     shop.does({ ...again, reason: 'No new ones on the boat.' })
     const entry = shop.entries.at(-1)!
     expect(entry.event).toMatchObject({ reason: 'No new ones on the boat.' })
@@ -74,9 +83,10 @@ describe('ticking parts as they are fitted', () => {
     expect(shop.entries.at(-1)!.event).toMatchObject({ condition: 'used-again', reason: null })
     shop.does(tick('pins', { count: 3, condition: 'used-again', before: 1 }))
     const worn = tick('pins', { condition: 'used-again', before: 2 })
-    expect(shop.refuses(worn)).toBe(
-      'Say why “Piston pin” is used again beyond its limit, in a word at least.',
-    )
+    expect(shop.refusal(worn)).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'used-up', part: 'Piston pin' } },
+    })
     shop.does({ ...worn, reason: 'measured, like new' })
   })
 
@@ -88,9 +98,15 @@ describe('ticking parts as they are fitted', () => {
     const shop = shopAt('pistons-on')
     shop.does(tick('pistons', { count: 4 }))
     const back = { type: 'remove-ticks', step: 'pistons-on', part: 'pistons', reason: '' } as const
-    expect(shop.refuses(back)).toContain('Say why “Piston” does not count as fitted')
+    expect(shop.refusal(back)).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'ticks-removed', part: 'Piston' } },
+    })
     shop.does({ ...back, reason: 'pressed too soon' })
-    expect(shop.refuses({ ...back, reason: 'again' })).toBe('Nothing of “Piston” is ticked in “Pistons”.')
+    expect(shop.refusal({ ...back, reason: 'again' })).toMatchObject({
+      code: 'parts-not-ticked',
+      facts: { part: 'Piston', step: 'Pistons' },
+    })
     shop.worksThrough('pistons-on')
     expect(leftAt(shop, 'pistons-on')).toMatchObject({ circlips: 0 })
     shop.does({ type: 'take-out-part', step: 'pistons-on', reason: 'a rail is bent' })
@@ -139,13 +155,20 @@ describe('counting what is left over', () => {
   it('asks for each part that is not ticked, by step and number', () => {
     const shop = counting()
     const count = { type: 'count-parts', step: 'count' } as const
-    expect(shop.refuses(count)).toBe(
-      '1 of “Circlip” for “Pistons” is not ticked. Tick what is in, or say where it is.',
-    )
+    expect(shop.refusal(count)).toMatchObject({
+      code: 'part-unaccounted',
+      facts: { part: 'Circlip', step: 'Pistons', left: 1 },
+    })
     const left = { type: 'leave-over', step: 'count', part: 'circlips', usedIn: 'pistons-on' } as const
-    expect(shop.refuses({ ...left, reason: '' })).toContain('Say why “Circlip” is left over')
+    expect(shop.refusal({ ...left, reason: '' })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'part-left-over', part: 'Circlip' } },
+    })
     shop.does({ ...left, reason: 'one pin has a collar' })
-    expect(shop.refuses(count)).toContain('“Drain plug washer” for “Sump screws”')
+    expect(shop.refusal(count)).toMatchObject({
+      code: 'part-unaccounted',
+      facts: { part: 'Drain plug washer', step: 'Sump screws', left: 1 },
+    })
     shop.does(tick('drain-washer', { step: 'sump-run' }))
     shop.does(count)
     expect(isStepDone(shop.spec, shop.state, shop.step('count'))).toBe(true)
@@ -157,7 +180,10 @@ describe('counting what is left over', () => {
     shop.worksThrough('count')
     shop.does({ type: 'remove-ticks', step: 'pistons-on', part: 'circlips', reason: 'one lies on the floor' })
     expect(isStepDone(shop.spec, shop.state, shop.step('count'))).toBe(false)
-    expect(shop.refuses({ type: 'finish-build' })).toContain('“Count parts” is not done')
+    expect(shop.refusal({ type: 'finish-build' })).toMatchObject({
+      code: 'steps-left',
+      facts: { first: 'Count parts' },
+    })
   })
 })
 

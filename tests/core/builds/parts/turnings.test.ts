@@ -48,11 +48,20 @@ describe('turning the crank, at most 3.5 N·m', () => {
   it('keeps the step open while it is too much, until it is turned again or accepted with a reason', () => {
     const shop = shopAt('turn-alone')
     const accept = { type: 'accept-turning', step: 'turn-alone', reason: 'new seals' } as const
-    expect(shop.refuses(accept)).toContain('nothing is outside its limits there')
-    expect(shop.refuses(turned('turn-alone', null))).toContain('Read what it takes')
+    expect(shop.refusal(accept)).toMatchObject({
+      code: 'turning-not-outside',
+      facts: { step: 'Crank alone' },
+    })
+    expect(shop.refusal(turned('turn-alone', null))).toMatchObject({
+      code: 'turning-missing',
+      facts: { step: 'Crank alone' },
+    })
     shop.does(turned('turn-alone', '5'))
     expect(isDone(shop, 'turn-alone')).toBe(false)
-    expect(shop.refuses({ ...accept, reason: '' })).toContain('why the turning torque is accepted')
+    expect(shop.refusal({ ...accept, reason: '' })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'turning-accepted' } },
+    })
     shop.does(turned('turn-alone', '3.1'))
     expect(isDone(shop, 'turn-alone')).toBe(true)
     shop.does({ type: 'void-turning', step: 'turn-alone', reason: 'the gauge was off' })
@@ -91,7 +100,10 @@ describe('turning the crank, at most 3.5 N·m', () => {
       fastener: 'rod-1',
       reason: 'a look at it',
     } as const
-    expect(shop.refuses(loosen)).toContain('“Turn crank” was done on top of “Rod bolts”')
+    expect(shop.refusal(loosen)).toMatchObject({
+      code: 'step-on-top',
+      facts: { step: 'Rod bolts', top: 'Turn crank', kind: 'turn' },
+    })
     shop.does({ type: 'void-turning', step: 'turn-crank', reason: 'rod 1 comes off' })
   })
 })
@@ -108,11 +120,20 @@ describe('turning the crank by hand, where the manual gives no number', () => {
 
   it('is free or binds; where it bound, what was done is said before it is free', () => {
     const shop = shopAt('turn-alone', byHand)
-    expect(shop.refuses(turned('turn-alone', '2'))).toContain('has no limits in the spec')
-    expect(shop.refuses(turned('turn-alone', null, { free: false }))).toContain('where the crank binds')
+    expect(shop.refusal(turned('turn-alone', '2'))).toMatchObject({
+      code: 'turning-by-hand',
+      facts: { step: 'Crank alone' },
+    })
+    expect(shop.refusal(turned('turn-alone', null, { free: false }))).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'crank-binds' } },
+    })
     shop.does(turned('turn-alone', null, { free: false, note: 'at the third main, once a turn' }))
     expect(isDone(shop, 'turn-alone')).toBe(false)
-    expect(shop.refuses(turned('turn-alone', null))).toContain('what was done since')
+    expect(shop.refusal(turned('turn-alone', null))).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'turns-again' } },
+    })
     shop.does(turned('turn-alone', null, { note: 'cap 3 was the wrong way round' }))
     expect(isDone(shop, 'turn-alone')).toBe(true)
   })

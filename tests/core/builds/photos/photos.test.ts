@@ -73,7 +73,7 @@ describe('a photo', () => {
 
   it('belongs to a step while the build is open, and to none once it is finished', () => {
     const shop = finished()
-    expect(new Workshop(holm).refuses(photo(null))).toContain('belongs to one of its steps')
+    expect(new Workshop(holm).refusal(photo(null))).toMatchObject({ code: 'photo-at-no-step' })
     expect(shop.refuses(photo('case-marks'))).toContain('is finished')
     shop.does(photo(null, 'c', { caption: 'On the stand' }))
     expect(buildSheet(holm, shop.entries).photos).toMatchObject([{ step: null, caption: 'On the stand' }])
@@ -121,9 +121,10 @@ describe('a step that asks for a photo', () => {
   it('goes without one for a reason, which stands on the sheet', () => {
     const shop = new Workshop(holm)
     shop.worksThrough('lines-meet')
-    expect(shop.refuses({ type: 'skip-photo', step: 'gear-photo', reason: ' ' })).toContain(
-      'why there is no photo',
-    )
+    expect(shop.refusal({ type: 'skip-photo', step: 'gear-photo', reason: ' ' })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'photo-skipped', step: 'Gear photo' } },
+    })
     shop.does({ type: 'skip-photo', step: 'gear-photo', reason: 'No camera here' })
     expect(isStepDone(holm, shop.state, step)).toBe(true)
     expect(shop.refuses({ type: 'skip-photo', step: 'gear-photo', reason: 'Again' })).toContain(

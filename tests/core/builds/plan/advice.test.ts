@@ -26,7 +26,10 @@ describe('the advice when a step is done again', () => {
     shop.worksUpTo('fit-mains')
     shop.goesOn()
     const [half] = [...shop.state.fitted]
-    expect(shop.refuses({ ...redo, opens: [] })).toContain('Take back in it what is wrong.')
+    expect(shop.refusal({ ...redo, opens: [] })).toMatchObject({
+      code: 'redo-not-done',
+      facts: { step: 'Main shells', isRead: false },
+    })
     shop.does({ type: 'take-out-half', step: 'fit-mains', position: 'M1', half: 'upper', reason: 'Pinched' })
     expect([half, shop.state.fitted.size]).toEqual([halfKey('M1', 'upper'), 0])
     shop.worksThrough('fit-mains')
@@ -37,7 +40,10 @@ describe('the advice when a step is done again', () => {
     const shop = new Workshop(skerry)
     shop.worksUpTo('turn-crank')
     shop.does({ ...notGood, step: 'turn-crank' })
-    expect(shop.refuses({ ...redo, step: 'turn-crank', opens: [] })).toContain('Read or answer again in it')
+    expect(shop.refusal({ ...redo, step: 'turn-crank', opens: [] })).toMatchObject({
+      code: 'redo-not-done',
+      facts: { step: 'Turn crank', isRead: true },
+    })
     shop.does({ ...good, step: 'turn-crank' })
     expect(standsAt(shop, 'turn-crank')).toBe('done')
   })
@@ -50,7 +56,10 @@ describe('the advice when a step is done again', () => {
     const seen = { ...redo, opens: opened.map(({ id }) => id) }
     const [first] = undoneAtBench(skerry, shop.state, shop.step('fit-mains'), opened)
     expect(first).toMatchObject({ deed: 'loosen', step: { name: 'Case bolts' } })
-    expect(shop.refuses(seen)).toContain('“Case bolts” first, and say that it is undone.')
+    expect(shop.refusal(seen)).toMatchObject({
+      code: 'redo-not-taken-apart',
+      facts: { step: 'Main shells', first: 'Case bolts' },
+    })
     shop.does({ ...seen, takenApart: true })
     expect(shop.state.fitted.size).toBe(0)
     expect(opened.map(({ id }) => standsAt(shop, id)).filter((stands) => stands === 'done')).toEqual([])
@@ -60,9 +69,10 @@ describe('the advice when a step is done again', () => {
   it('“Nothing stands on it any more. Look at it once more, then confirm.”', () => {
     const shop = new Workshop(skerry)
     shop.worksThrough('fit-mains')
-    expect(shop.refuses({ ...redo, opens: ['lay-crank'], takenApart: true })).toBe(
-      'Nothing stands on “Main shells” any more. Look at it once more, then confirm.',
-    )
+    expect(shop.refusal({ ...redo, opens: ['lay-crank'], takenApart: true })).toMatchObject({
+      code: 'redo-opens-others',
+      facts: { step: 'Main shells', others: [] },
+    })
     shop.does({ ...redo, opens: [], takenApart: true })
     expect(standsAt(shop, 'fit-mains')).toBe('open')
   })
@@ -79,7 +89,10 @@ describe('the advice when a step is skipped', () => {
   it('“Take that back first; then it can be worked on.”', () => {
     const shop = atTheFlange()
     shop.does(skip)
-    expect(shop.refuses({ ...good, step: 'flange-true' })).toContain('Take that back first')
+    expect(shop.refusal({ ...good, step: 'flange-true' })).toMatchObject({
+      code: 'step-skipped',
+      facts: { step: 'Flange run-out' },
+    })
     shop.does({ type: 'take-back-skip', step: 'flange-true', reason: 'The gauge is back' })
     shop.does({ ...good, step: 'flange-true' })
     expect(standsAt(shop, 'flange-true')).toBe('done')
@@ -96,9 +109,10 @@ describe('the advice when a step is skipped', () => {
   it('“It cannot be skipped any more: finish it” of what was found not good', () => {
     const shop = atTheFlange()
     shop.does({ ...notGood, step: 'flange-true' })
-    expect(shop.refuses(skip)).toBe(
-      '“Flange run-out” is begun already, and what was found in it stays. It cannot be skipped any more: finish it.',
-    )
+    expect(shop.refusal(skip)).toMatchObject({
+      code: 'step-begun',
+      facts: { step: 'Flange run-out', isRead: true },
+    })
     shop.does({ ...good, step: 'flange-true' })
     expect(standsAt(shop, 'flange-true')).toBe('done')
   })
@@ -113,7 +127,10 @@ describe('the advice when a step is skipped', () => {
     while (shop.state.placed === before.placed) shop.goesOn()
     const oiled = nextPlaceDone(shop)
     const skipOil = { ...skip, step: 'oil-mains', reason: 'Assembled dry for a trial' }
-    expect(shop.refuses(skipOil)).toContain('Take back what was done in it')
+    expect(shop.refusal(skipOil)).toMatchObject({
+      code: 'step-begun',
+      facts: { step: 'Oil shells', isRead: false },
+    })
     shop.does({ type: 'undo-place', step: 'oil-mains', ...oiled, reason: 'Wrong oil' })
     shop.does(skipOil)
     expect(standsAt(shop, 'oil-mains')).toBe('skipped')
@@ -124,8 +141,8 @@ describe('the advice when a step is skipped', () => {
     shop.does(skip)
     shop.worksThrough('last-look')
     expect(
-      shop.refuses({ type: 'take-back-skip', step: 'flange-true', reason: 'The gauge is back' }),
-    ).toContain('do it again: that opens what stands on it.')
+      shop.refusal({ type: 'take-back-skip', step: 'flange-true', reason: 'The gauge is back' }),
+    ).toMatchObject({ code: 'skip-stood-on', facts: { step: 'Flange run-out', top: 'Last check' } })
     const opens = openedAgain(strath, shop.state, shop.step('flange-true')).map(({ id }) => id)
     expect(opens).toContain('last-look')
     shop.does({
@@ -193,7 +210,10 @@ describe('the advice once the open time is over', () => {
       pass: 0,
       reason: 'Sealant open too long',
     } as const
-    expect(shop.refuses(again)).toContain('Accept that, or begin with a later pass.')
+    expect(shop.refusal(again)).toMatchObject({
+      code: 'restart-opens-joint',
+      facts: { steps: ['Close case', 'Bead gear side', 'Bead pump side'] },
+    })
     shop.does({ ...again, jointOpened: true })
     freshlyClosed(shop)
   })

@@ -205,9 +205,10 @@ describe('a step that is done again', () => {
     const opens = openedAgain(skerry, shop.state, shop.step('fit-mains')).map(({ id }) => id)
     expect(opens[0]).toBe('last-look')
     expect(shop.refuses({ ...command, opens })).toContain('undo at the bench')
-    expect(shop.refuses({ ...command, opens, takenApart: true, reason: '' })).toContain(
-      'why “Main shells” is done again',
-    )
+    expect(shop.refusal({ ...command, opens, takenApart: true, reason: '' })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'step-redone', step: 'Main shells' } },
+    })
     const before = shop.entries.length
     shop.does({ ...command, opens, takenApart: true })
     expect(shop.entries.length).toBeGreaterThan(before)
@@ -220,9 +221,9 @@ describe('a step that is done again', () => {
 
   it('has to be done first', () => {
     const shop = new Workshop(skerry)
-    expect(shop.refuses({ type: 'redo-step', step: 'lay-crank', reason: 'It was dry', opens: [] })).toBe(
-      '“Lay crank” is not done yet, so it cannot be done again. Take back in it what is wrong.',
-    )
+    expect(
+      shop.refusal({ type: 'redo-step', step: 'lay-crank', reason: 'It was dry', opens: [] }),
+    ).toMatchObject({ code: 'redo-not-done', facts: { step: 'Lay crank', isRead: false } })
   })
 
   it('of marks opens nothing where they read the same', () => {

@@ -40,11 +40,12 @@ describe('a step that may be skipped', () => {
     const shop = new Workshop(strath)
     expect(shop.refuses(skip)).toContain('comes later')
     shop.worksThrough('turn-crank')
-    expect(shop.refuses({ ...skip, reason: '.' })).toContain('why “Flange run-out” is skipped')
+    expect(shop.refusal({ ...skip, reason: '.' })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'step-skipped', step: 'Flange run-out' } },
+    })
     shop.does(skip)
-    expect(shop.refuses(skip)).toBe(
-      '“Flange run-out” is skipped. Take that back first; then it can be worked on.',
-    )
+    expect(shop.refusal(skip)).toMatchObject({ code: 'step-skipped', facts: { step: 'Flange run-out' } })
     shop.does(takeBack)
     shop.does({ type: 'answer-check', step: 'flange-true', good: true, reading: null, note: '' })
     expect(shop.refuses(skip)).toContain('is done already')
@@ -52,9 +53,10 @@ describe('a step that may be skipped', () => {
 
   it('is none that the spec does not name', () => {
     const shop = atTheFlange()
-    expect(shop.refuses({ ...skip, step: 'turn-crank' })).toBe(
-      'The spec of this engine does not let “Turn crank” be skipped. Do it.',
-    )
+    expect(shop.refusal({ ...skip, step: 'turn-crank' })).toMatchObject({
+      code: 'skip-not-allowed',
+      facts: { step: 'Turn crank' },
+    })
   })
 
   it('cannot be worked on while it is skipped', () => {
@@ -71,7 +73,10 @@ describe('a step that may be skipped', () => {
     expect(standsAt(shop, 'flange-true')).toBe('open')
     shop.does(skip)
     while (standsAt(shop, 'last-look') !== 'done') shop.goesOn()
-    expect(shop.refuses(takeBack)).toContain('“Last check” was done since “Flange run-out” was skipped')
+    expect(shop.refusal(takeBack)).toMatchObject({
+      code: 'skip-stood-on',
+      facts: { step: 'Flange run-out', top: 'Last check' },
+    })
     shop.does({ type: 'redo-step', step: 'flange-true', reason: 'The gauge is back', opens: ['last-look'] })
     expect([standsAt(shop, 'flange-true'), standsAt(shop, 'last-look')]).toEqual(['open', 'waiting'])
     const { skipped } = buildSheet(strath, shop.entries)
@@ -87,7 +92,10 @@ describe('a step that always holds for a second person', () => {
     const shop = new Workshop(strath)
     while (standsAt(shop, 'turn-crank') !== 'unconfirmed') shop.goesOn()
     expect(awaitsSecondPerson(strath, shop.state, shop.step('turn-crank'))).toBe(true)
-    expect(shop.refuses({ type: 'fit-part', step: 'sump-on' })).toContain('waits for a second person')
+    expect(shop.refusal({ type: 'fit-part', step: 'sump-on' })).toMatchObject({
+      code: 'step-unconfirmed',
+      facts: { step: 'Turn crank' },
+    })
     shop.does({ type: 'confirm-step', step: 'turn-crank', second: 'Berit' })
     expect(standsAt(shop, 'turn-crank')).toBe('done')
     expect(buildSheet(strath, shop.entries).steps.find(({ name }) => name === 'Turn crank')).toMatchObject({

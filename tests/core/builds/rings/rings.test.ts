@@ -61,9 +61,10 @@ describe('the gap of a ring', () => {
   it('is never accepted too narrow; filed and measured again it is right, and the last reading counts', () => {
     const shop = shopAt('ring-gaps')
     shop.does(measured('0.22'))
-    expect(shop.refuses({ type: 'accept-measured', ...top1, reason: 'it will wear' })).toContain(
-      'Top ring, Barrel 1: a gap that is too narrow is never accepted',
-    )
+    expect(shop.refusal({ type: 'accept-measured', ...top1, reason: 'it will wear' })).toMatchObject({
+      code: 'ring-too-tight',
+      facts: { name: 'Top ring', place: 'Barrel 1' },
+    })
     shop.does(measured('0.31'))
     const rows = buildSheet(moor, shop.entries).limits
     expect(rows.map(({ reading, counts, verdict }) => [reading.typed, counts, verdict])).toEqual([
@@ -75,22 +76,56 @@ describe('the gap of a ring', () => {
 
   it('of 0, or below, is no reading', () => {
     const shop = shopAt('ring-gaps')
-    expect(shop.refuses(measured('0'))).toContain('a ring gap of 0 is no reading')
-    expect(shop.refuses(measured('0', true))).toContain('a ring gap of 0 is no reading')
+    expect(shop.refusal(measured('0'))).toMatchObject({ code: 'ring-gap-zero', facts: { place: 'Barrel 1' } })
+    expect(shop.refusal(measured('0', true))).toMatchObject({
+      code: 'ring-gap-zero',
+      facts: { place: 'Barrel 1' },
+    })
     expect(shop.refuses(measured('-0.3'))).toMatch(/\.$/)
   })
 
   it('typed in the wrong unit is not filed by: it is asked about, and taken when it is meant so', () => {
     const shop = shopAt('ring-gaps')
-    expect(shop.refuses(measured('0.4 in'))).toBe(
-      'Top ring: 0.4 in is 10.160 mm, far from its limits, and 0.4 mm (0.400 mm) would be within them. Type it with the unit ' +
-        'of your gauge; if it is as you typed it, say so.',
-    )
-    expect(shop.refuses(measured('0.016'))).toContain('0.016 in (0.406 mm) would be within them')
-    expect(shop.refuses(measured('16'))).toContain('16 thou (0.406 mm)')
-    expect(shop.refuses(measured('60 mm'))).toContain(
-      'no ring in a bore of 90.0 mm gapes by more than 5.4 mm',
-    )
+    expect(shop.refusal(measured('0.4 in'))).toMatchObject({
+      code: 'ring-gap-other-unit',
+      facts: {
+        name: 'Top ring',
+        typed: '0.4 in',
+        is: { amount: 10.16, decimals: 3, isShort: false, unit: 'mm' },
+        meant: { amount: 0.4, decimals: 4, isShort: true, unit: 'mm' },
+        inMillimetres: { amount: 0.4, decimals: 3, isShort: false, unit: 'mm' },
+      },
+    })
+    expect(shop.refusal(measured('0.016'))).toMatchObject({
+      code: 'ring-gap-other-unit',
+      facts: {
+        name: 'Top ring',
+        typed: '0.016',
+        is: { amount: 0.016, decimals: 3, isShort: false, unit: 'mm' },
+        meant: { amount: 0.016, decimals: 4, isShort: true, unit: 'in' },
+        inMillimetres: { amount: 0.406, decimals: 3, isShort: false, unit: 'mm' },
+      },
+    })
+    expect(shop.refusal(measured('16'))).toMatchObject({
+      code: 'ring-gap-other-unit',
+      facts: {
+        name: 'Top ring',
+        typed: '16',
+        is: { amount: 16, decimals: 3, isShort: false, unit: 'mm' },
+        meant: { amount: 16, decimals: 4, isShort: true, unit: 'thou' },
+        inMillimetres: { amount: 0.406, decimals: 3, isShort: false, unit: 'mm' },
+      },
+    })
+    expect(shop.refusal(measured('60 mm'))).toMatchObject({
+      code: 'ring-gap-impossible',
+      facts: {
+        name: 'Top ring',
+        typed: '60 mm',
+        is: { amount: 60, decimals: 3, isShort: false, unit: 'mm' },
+        bore: { amount: 90, decimals: 1, isShort: false, unit: 'mm' },
+        widest: { amount: 5.4, decimals: 1, isShort: false, unit: 'mm' },
+      },
+    })
     shop.does(measured('0.016', true))
     shop.does(measured('0.016 in'))
     expect(isByRules(shop)).toBe(true)
@@ -145,22 +180,59 @@ describe('rings on their pistons', () => {
         { ring: 'lower-rail', degrees: 135 },
       ],
     })
-    expect(shop.refuses(fit(2))).toContain('The rings of Piston 2 are on already')
+    expect(shop.refusal(fit(2))).toMatchObject({
+      code: 'rings-fitted-already',
+      facts: { piston: 'Piston 2' },
+    })
     expect(isByRules(shop)).toBe(true)
   })
 
   it('are refused with gaps in line, over the pin, on a thrust side, past a turn, of a ring or piston that is not there', () => {
     const shop = shopAt('rings-on')
     const second = (typed: string) => fit(1, [{ ring: 'second', typed }])
-    expect(shop.refuses(second('60'))).toBe(
-      'Piston 1: the gaps of Top ring and Second ring stand 15° apart, and 60° at least is wanted. Turn one of the rings.',
-    )
-    expect(shop.refuses(second('190'))).toContain('stands 10° from the end of the pin')
-    expect(shop.refuses(second('250'))).toContain('stands 20° from the middle of a thrust side')
-    expect(shop.refuses(second('360'))).toContain('0° up to 360°')
+    expect(shop.refusal(second('60'))).toMatchObject({
+      code: 'gaps-lie-in-line',
+      facts: {
+        piston: 'Piston 1',
+        first: 'Top ring',
+        second: 'Second ring',
+        apart: { amount: 15, decimals: 1, isShort: true, unit: '°' },
+        least: { amount: 60, decimals: 1, isShort: true, unit: '°' },
+      },
+    })
+    expect(shop.refusal(second('190'))).toMatchObject({
+      code: 'gap-badly-placed',
+      facts: {
+        piston: 'Piston 1',
+        ring: 'Second ring',
+        where: 'over-pin',
+        apart: { amount: 10, decimals: 1, isShort: true, unit: '°' },
+        least: { amount: 30, decimals: 1, isShort: true, unit: '°' },
+      },
+    })
+    expect(shop.refusal(second('250'))).toMatchObject({
+      code: 'gap-badly-placed',
+      facts: {
+        piston: 'Piston 1',
+        ring: 'Second ring',
+        where: 'on-thrust',
+        apart: { amount: 20, decimals: 1, isShort: true, unit: '°' },
+        least: { amount: 30, decimals: 1, isShort: true, unit: '°' },
+      },
+    })
+    expect(shop.refusal(second('360'))).toMatchObject({
+      code: 'angle-past-turn',
+      facts: { ring: 'Second ring' },
+    })
     expect(shop.refuses(second('wide'))).toMatch(/\.$/)
-    expect(shop.refuses(fit(1, [{ ring: 'fourth', typed: '20' }]))).toContain('Piston 1 has no ring “fourth”')
-    expect(shop.refuses(fit(9))).toContain('has no piston for cylinder 9')
+    expect(shop.refusal(fit(1, [{ ring: 'fourth', typed: '20' }]))).toMatchObject({
+      code: 'ring-unknown',
+      facts: { piston: 'Piston 1', ring: 'fourth' },
+    })
+    expect(shop.refusal(fit(9))).toMatchObject({
+      code: 'piston-unknown',
+      facts: { step: 'Rings on', cylinder: 9 },
+    })
   })
 
   it('come off with a reason, which stays on the sheet, and go on again', () => {
@@ -168,7 +240,10 @@ describe('rings on their pistons', () => {
     const off = { type: 'take-off-rings', step: 'rings-on', cylinder: 1 } as const
     expect(shop.refuses({ ...off, reason: 'a rail is bent' })).toContain('are not on')
     shop.does(fit(1))
-    expect(shop.refuses({ ...off, reason: '' })).toContain('Say why the rings of Piston 1 come off')
+    expect(shop.refusal({ ...off, reason: '' })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'rings-taken-off', piston: 'Piston 1' } },
+    })
     shop.does({ ...off, reason: 'a rail is bent' })
     shop.does(fit(1))
     const sheet = buildSheet(moor, shop.entries)
@@ -183,7 +258,7 @@ describe('rings on their pistons', () => {
   it('stay on while the pistons are on the rods over them', () => {
     const shop = shopAt('piston-way')
     expect(
-      shop.refuses({ type: 'take-off-rings', step: 'rings-on', cylinder: 1, reason: 'to look' }),
-    ).toContain('was done on top of “Rings on”')
+      shop.refusal({ type: 'take-off-rings', step: 'rings-on', cylinder: 1, reason: 'to look' }),
+    ).toMatchObject({ code: 'step-on-top', facts: { step: 'Rings on', top: 'Pistons', kind: 'fit-part' } })
   })
 })

@@ -28,7 +28,16 @@ const off = [...Array<string>(5).fill('52.000'), '52.050']
 describe('a reading that does not go with the others', () => {
   it('is asked about, and that it was asked about stands in the entry and on the sheet', () => {
     const shop = marked()
-    expect(shop.refuses(readings('M1', 'journal', off))).toContain('plane 2, direction 3 reads 52.050 mm')
+    expect(shop.refusal(readings('M1', 'journal', off))).toMatchObject({
+      code: 'reading-outlier',
+      facts: {
+        place: 'M1',
+        plane: 2,
+        direction: 3,
+        size: { amount: 52.05, decimals: 3, isShort: false, unit: 'mm' },
+        middle: { amount: 52, decimals: 3, isShort: false, unit: 'mm' },
+      },
+    })
     const noted = shop.does({ ...readings('M1', 'journal', off), sure: true })
     expect(noted).toMatchObject([{ type: 'readings-noted', sure: true }])
     expect(M1(shop).measured.journal).toMatchObject({ sure: true })

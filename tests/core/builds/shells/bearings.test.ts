@@ -145,7 +145,10 @@ describe('a mark against a reading', () => {
   it('is decided with a reason; either way the shells follow', () => {
     const shop = disputed()
     const decide = { type: 'decide-basis', step, position: 'M1' } as const
-    expect(shop.refuses({ ...decide, by: 'readings', reason: ' ' })).toContain('why the readings count')
+    expect(shop.refusal({ ...decide, by: 'readings', reason: ' ' })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'basis-decided', by: 'readings', position: 'M1' } },
+    })
     shop.does({ ...decide, by: 'marks', reason: 'the micrometer was dropped' })
     expect(pairAt(shop, 'M1')).toEqual(['T', 'T'])
     shop.does({ ...decide, by: 'readings', reason: 'measured twice' })

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest'
 import { bearingAt, clearanceAt, proposalsFor, shellsWanted } from '../../../../core/builds/index.ts'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import { demoEngine, Workshop } from '../workshop.ts'
 import { en } from '../../../../core/words/index.ts'
 import { whyIn } from '../../../../core/bearing/index.ts'
@@ -89,9 +88,7 @@ describe('a chart without sizes', () => {
     const shop = marked()
     measuresM1(shop)
     shop.does({ type: 'decide-basis', step, position: 'M1', by: 'readings', reason: 'dots painted over' })
-    expect(sentenceOf(proposals(shop)[0]!.problem!)).toBe(
-      "M1: the spec gives no wall thickness for its grades. Measure the shells' walls.",
-    )
+    expect(proposals(shop)[0]!.problem!).toMatchObject({ code: 'no-walls-known', facts: { place: 'M1' } })
     shop.does(tray(line('B', '1', '2.001'), line('B', '1', '1.999'), line('H', '2')))
     expect(proposals(shop)[0]!.clearance).toMatchObject({ least: 34_000, most: 34_000 })
     expect(laid(shop)[1]).toEqual([

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest'
 import { clearanceAt, proposalsFor } from '../../../../core/builds/index.ts'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import { choosing as step, mains, marked, skerry } from '../main-shells.ts'
 import type { Workshop } from '../workshop.ts'
 
@@ -42,9 +41,15 @@ describe('one very shell of the tray, pinned to a half', () => {
 
   it('cannot be pinned twice, neither to both halves nor at two bearings', () => {
     const shop = withSingles()
-    expect(shop.refuses(pin('M1', 'Shell 1', 'Shell 1'))).toContain('too few for both halves')
+    expect(shop.refusal(pin('M1', 'Shell 1', 'Shell 1'))).toMatchObject({
+      code: 'tray-line-taken',
+      facts: { position: 'M1', label: 'Shell 1', count: 1, at: [] },
+    })
     shop.does(pin('M1', 'Shell 1', null))
-    expect(shop.refuses(pin('M2', null, 'Shell 1'))).toContain('already chosen by hand at M1')
+    expect(shop.refusal(pin('M2', null, 'Shell 1'))).toMatchObject({
+      code: 'tray-line-taken',
+      facts: { position: 'M2', label: 'Shell 1', count: 1, at: ['M1'] },
+    })
     shop.does(pin('M1', null, 'Shell 1'))
     shop.does({ type: 'release-shells', step, position: 'M1' })
     shop.does(pin('M2', null, 'Shell 1'))
@@ -56,7 +61,10 @@ describe('one very shell of the tray, pinned to a half', () => {
     shop.does(pin('M1', 'Shell 1', null))
     shop.does({ type: 'note-tray', step, halves: 'alike', lines: [] })
     expect(at(shop, 'M1').upper).toBeNull()
-    expect(sentenceOf(at(shop, 'M1').problem!)).toContain('no line of the tray is labelled Shell 1')
+    expect(at(shop, 'M1').problem!).toMatchObject({
+      code: 'tray-line-unknown',
+      facts: { position: 'M1', label: 'Shell 1' },
+    })
     expect(at(shop, 'M2').upper!.grade).toBe('T')
   })
 })

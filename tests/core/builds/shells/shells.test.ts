@@ -24,10 +24,14 @@ describe('noting marks', () => {
 
   it('refuses an unknown mark and too few marks, and notes nothing', () => {
     const shop = new Workshop(skerry)
-    expect(shop.refuses({ type: 'note-marks', step: 'case-marks', typed: '1 2 9 1' })).toContain(
-      '“9” is not a mark',
-    )
-    expect(shop.refuses({ type: 'note-marks', step: 'case-marks', typed: '1 2' })).toContain('2 of 4 marks')
+    expect(shop.refusal({ type: 'note-marks', step: 'case-marks', typed: '1 2 9 1' })).toMatchObject({
+      code: 'mark-unknown',
+      facts: { position: 'M3', part: 'Case', mark: '9', known: ['1', '2', '3'] },
+    })
+    expect(shop.refusal({ type: 'note-marks', step: 'case-marks', typed: '1 2' })).toMatchObject({
+      code: 'marks-too-few',
+      facts: { part: 'Case', read: 2, expected: 4 },
+    })
     expect(shop.state.marks).toEqual({})
   })
 
@@ -100,9 +104,10 @@ describe('choosing shells', () => {
   it('refuses another grade without a reason', () => {
     const shop = marked()
     const others = [{ position: 'M2', half: 'lower', grade: 'U', reason: '' }] as const
-    expect(shop.refuses({ type: 'choose-shells', step: 'choose-mains', others: [...others] })).toBe(
-      'Say why M2, lower half, gets U, in a word at least.',
-    )
+    expect(shop.refusal({ type: 'choose-shells', step: 'choose-mains', others: [...others] })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'other-shell', position: 'M2', half: 'lower', grade: 'U' } },
+    })
   })
 
   it('refuses a pair that the mixing rule of the engine forbids', () => {
@@ -138,9 +143,10 @@ describe('choosing shells', () => {
   it('asks for a decision where a mark is worn away, and takes it with a reason', () => {
     const shop = marked()
     shop.does({ type: 'note-marks', step: 'case-marks', typed: '1 2 ? 2' })
-    expect(shop.refuses({ type: 'choose-shells', step: 'choose-mains', others: [] })).toBe(
-      'M3: no shell can be proposed for the upper half. Choose a grade and say why.',
-    )
+    expect(shop.refusal({ type: 'choose-shells', step: 'choose-mains', others: [] })).toMatchObject({
+      code: 'shell-undecided',
+      facts: { position: 'M3', half: 'upper' },
+    })
     const reason = 'Bore measured 58.012.'
     shop.does({
       type: 'choose-shells',

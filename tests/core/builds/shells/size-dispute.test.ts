@@ -6,7 +6,6 @@ import {
   proposalsFor,
   shellsBySize,
 } from '../../../../core/builds/index.ts'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import { choosing as step, mains, marked, readings, skerry } from '../main-shells.ts'
 import type { Workshop } from '../workshop.ts'
 import { en } from '../../../../core/words/index.ts'
@@ -53,13 +52,24 @@ describe('a journal that measures another size than it is declared', () => {
   })
 
   it('is reported with both sizes', () => {
-    expect(sentenceOf(at(declaredUnder()).sizeDispute!.problem)).toBe(
-      'M2: the journal is declared 0.25 under, but measures 51.9910 mm, which is standard. Measure again, then ' +
-        'decide which counts and say why.',
-    )
-    expect(sentenceOf(at(declaredStandard()).sizeDispute!.problem)).toContain(
-      'declared standard, but measures 51.7410',
-    )
+    expect(at(declaredUnder()).sizeDispute!.problem).toMatchObject({
+      code: 'undersize-against-size',
+      facts: {
+        place: 'M2',
+        size: { amount: 51.991, decimals: 4, isShort: false, unit: 'mm' },
+        declared: '0.25 under',
+        measured: null,
+      },
+    })
+    expect(at(declaredStandard()).sizeDispute!.problem).toMatchObject({
+      code: 'undersize-against-size',
+      facts: {
+        place: 'M2',
+        size: { amount: 51.741, decimals: 4, isShort: false, unit: 'mm' },
+        declared: null,
+        measured: '0.25 under',
+      },
+    })
   })
 
   it('shows what each size would choose', () => {
@@ -82,7 +92,10 @@ describe('a journal that measures another size than it is declared', () => {
 
   it('is decided for the reading with a reason, which is printed', () => {
     const shop = declaredStandard()
-    expect(shop.refuses(declare('0.25 under', ' '))).toContain('why M2 count as 0.25 under')
+    expect(shop.refusal(declare('0.25 under', ' '))).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'undersize-declared', positions: ['M2'], undersize: '0.25 under' } },
+    })
     shop.does(declare('0.25 under', 'the shop card says so'))
     expect(at(shop).sizeDispute).toBeNull()
     expect(pair(shop)).toEqual(['T', 'T'])

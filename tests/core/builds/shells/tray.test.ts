@@ -38,9 +38,14 @@ describe('choosing from the tray', () => {
     shop.does({ type: 'note-marks', step: 'case-marks', typed: '1 2 3 2' })
     shop.does({ type: 'note-marks', step: 'crank-marks', typed: 'H G F G' })
     const trayOf = (wall: string, count = '1') => tray(line('T', count, wall))
-    expect(shop.refuses(trayOf('1.479'))).toContain(
-      'T 1.479: a wall of 1.479 mm is worn, and a used shell may go back from 1.480 mm on. Replace both halves',
-    )
+    expect(shop.refusal(trayOf('1.479'))).toMatchObject({
+      code: 'shell-worn',
+      facts: {
+        label: 'T 1.479',
+        wall: { amount: 1.479, decimals: 3, isShort: false, unit: 'mm' },
+        least: { amount: 1.48, decimals: 3, isShort: false, unit: 'mm' },
+      },
+    })
     // One that is no longer there may stay on the list.
     shop.does(trayOf('1.479', '0'))
     shop.does(trayOf('1.480'))
@@ -107,7 +112,10 @@ describe('choosing from the tray', () => {
     expect(shop.refuses(tray(line('T', '1.5')))).toContain('1.5')
     expect(shop.refuses(tray(line('T', '-2')))).toContain('-2')
     expect(shop.refuses(tray(line('T', '1', '-1.49')))).toContain('-1.49')
-    expect(shop.refuses(tray(line('Z', '1')))).toContain('Z is not a grade')
+    expect(shop.refusal(tray(line('Z', '1')))).toMatchObject({
+      code: 'grade-unknown',
+      facts: { place: 'Z', grade: 'Z', known: ['R', 'S', 'T', 'U', 'V'] },
+    })
     expect(shop.refuses(tray({ ...line('T', '1'), label: ' ' }))).toContain('Line 1')
     expect(shop.refuses(tray(line('T', '1'), line('T', '2')))).toContain('labelled T')
   })

@@ -86,9 +86,10 @@ describe('the open time of the sealant', () => {
     expect(shop.refuses(nextPull(shop))).toMatch(
       /open time of the sealant, 10 min, is over.*lay a new bead; or say why/,
     )
-    expect(shop.refuses({ ...nextPull(shop), overTime: ' ' })).toBe(
-      'Say why the joint is closed although the open time is over, in a word at least.',
-    )
+    expect(shop.refusal({ ...nextPull(shop), overTime: ' ' })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'over-time' } },
+    })
     shop.does({ ...nextPull(shop), overTime: 'Still wet at the edge' })
     expect(shop.entries.at(-1)?.event).toMatchObject({
       type: 'fastener-pulled',

@@ -54,17 +54,23 @@ describe('the steps of a build', () => {
     const shop = new Workshop(skerry)
     const sentence = '“Close case” comes later. Do “Case marks” first.'
     expect(shop.refuses({ type: 'fit-part', step: 'close-case' })).toBe(sentence)
-    expect(shop.refuses({ type: 'start-run', procedure: 'case' })).toContain('“Case bolts” comes later.')
+    expect(shop.refusal({ type: 'start-run', procedure: 'case' })).toMatchObject({
+      code: 'step-before',
+      facts: { step: 'Case bolts', first: 'Case marks' },
+    })
     expect(
-      shop.refuses({ type: 'answer-check', step: 'rods-free', good: true, reading: null, note: '' }),
-    ).toContain('“Rods free” comes later.')
-    expect(shop.refuses({ type: 'lay-bead', step: 'bead-plus' })).toContain('“Bead pump side” comes later.')
+      shop.refusal({ type: 'answer-check', step: 'rods-free', good: true, reading: null, note: '' }),
+    ).toMatchObject({ code: 'step-before', facts: { step: 'Rods free', first: 'Case marks' } })
+    expect(shop.refusal({ type: 'lay-bead', step: 'bead-plus' })).toMatchObject({
+      code: 'step-before',
+      facts: { step: 'Bead pump side', first: 'Case marks' },
+    })
     expect(shop.refuses({ type: 'choose-shells', step: 'choose-mains', others: [] })).toContain(
       'comes later.',
     )
-    expect(shop.refuses({ type: 'fit-half', step: 'fit-mains', position: 'M1', half: 'upper' })).toContain(
-      '“Main shells” comes later. Do “Case marks” first.',
-    )
+    expect(
+      shop.refusal({ type: 'fit-half', step: 'fit-mains', position: 'M1', half: 'upper' }),
+    ).toMatchObject({ code: 'step-before', facts: { step: 'Main shells', first: 'Case marks' } })
   })
 
   it('that are not there, or are of another kind, are refused', () => {
@@ -80,9 +86,10 @@ describe('finishing a build', () => {
   it('is refused until every step is done, and says which is not', () => {
     const shop = new Workshop(skerry)
     shop.worksUpTo('last-look')
-    expect(shop.refuses({ type: 'finish-build' })).toBe(
-      'The build cannot be finished yet: “Last check” is not done. Do it first.',
-    )
+    expect(shop.refusal({ type: 'finish-build' })).toMatchObject({
+      code: 'steps-left',
+      facts: { first: 'Last check' },
+    })
     shop.goesOn()
     shop.does({ type: 'finish-build' })
     expect(shop.state.finished).toBe(true)

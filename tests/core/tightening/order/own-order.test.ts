@@ -71,9 +71,10 @@ describe('an order of a person’s own', () => {
   })
 
   it('wants a reason', () => {
-    expect(new Bench().refuses(own(backwards, ' '))).toBe(
-      'Say why another order than the maker’s is used, in a word at least.',
-    )
+    expect(new Bench().refusal(own(backwards, ' '))).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'own-order' } },
+    })
   })
 
   it('with a fastener missing, twice, or of another joint is refused in a sentence', () => {
@@ -89,11 +90,11 @@ describe('an order of a person’s own', () => {
       `No fastener “99” is in this order. Those in it are ${numbers.join(', ')}.`,
     )
     expect(
-      bench.refuses({
+      bench.refusal({
         type: 'start-run',
         own: { reason: 'Nose first', orders: [{ order: 'x', typed: '1' }] },
       }),
-    ).toBe('“Main caps” has no order “x”. Choose one that it has.')
+    ).toMatchObject({ code: 'order-unknown', facts: { order: 'x', name: 'Main caps' } })
     expect(bench.run).toBeUndefined()
   })
 

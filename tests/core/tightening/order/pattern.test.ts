@@ -142,7 +142,7 @@ describe('crosswise', () => {
     }
   })
 
-  it('never goes to a neighbour on a circle of four and more, save where only neighbours are left', () => {
+  it('never goes to a neighbour on a circle of four and more, except where only neighbours are left', () => {
     for (let count = 5; count <= 24; count += 1) {
       const order = orderBy('crosswise', circle(count)).map(Number)
       order.slice(1).forEach((position, index) => {

@@ -14,17 +14,37 @@ function measured(...lengths: readonly string[]): Bench {
 
 describe('the length of a fastener is asked about before it is recorded', () => {
   it('when the first is shorter than what it clamps', () => {
-    expect(measured().refuses(length('cap-1', '59.99'))).toContain(
-      'Fastener 1 reads 59.990 mm, and what it clamps is 60.000 mm. Look at the decimal point and at the unit',
-    )
+    expect(measured().refusal(length('cap-1', '59.99'))).toMatchObject({
+      code: 'length-far-off',
+      facts: {
+        fastener: '1',
+        read: { amount: 59.99, decimals: 3, isShort: false, unit: 'mm' },
+        beside: { amount: 60, decimals: 3, isShort: false, unit: 'mm' },
+        of: 'grip',
+      },
+    })
     expect(measured('60').run!.pulls).toHaveLength(1)
   })
 
   it('when it is more than a twentieth off the others of its group', () => {
-    expect(measured('100').refuses(length('cap-2', '105.01'))).toContain(
-      'the others of its kind about 100.000 mm',
-    )
-    expect(measured('100').refuses(length('cap-2', '94.99'))).toContain('the others of its kind about')
+    expect(measured('100').refusal(length('cap-2', '105.01'))).toMatchObject({
+      code: 'length-far-off',
+      facts: {
+        fastener: '2',
+        read: { amount: 105.01, decimals: 3, isShort: false, unit: 'mm' },
+        beside: { amount: 100, decimals: 3, isShort: false, unit: 'mm' },
+        of: 'others',
+      },
+    })
+    expect(measured('100').refusal(length('cap-2', '94.99'))).toMatchObject({
+      code: 'length-far-off',
+      facts: {
+        fastener: '2',
+        read: { amount: 94.99, decimals: 3, isShort: false, unit: 'mm' },
+        beside: { amount: 100, decimals: 3, isShort: false, unit: 'mm' },
+        of: 'others',
+      },
+    })
     expect(measured('100', '105').run!.pulls).toHaveLength(2)
     expect(measured('100', '95').run!.pulls).toHaveLength(2)
   })
@@ -40,7 +60,15 @@ describe('the length of a fastener is asked about before it is recorded', () => 
       return { bench, asked: pull(bench.next!, [typed, 'mm'], { torque: ['75', 'lbf·ft'] }) }
     }
     const far = stretched('102.01')
-    expect(far.bench.refuses(far.asked)).toContain('read before it was pulled 100.000 mm')
+    expect(far.bench.refusal(far.asked)).toMatchObject({
+      code: 'length-far-off',
+      facts: {
+        fastener: '1',
+        read: { amount: 102.01, decimals: 3, isShort: false, unit: 'mm' },
+        beside: { amount: 100, decimals: 3, isShort: false, unit: 'mm' },
+        of: 'itself',
+      },
+    })
     const near = stretched('102')
     expect(near.bench.does(near.asked)).toMatchObject([{ type: 'fastener-pulled', verdict: 'over' }])
   })

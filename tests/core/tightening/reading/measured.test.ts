@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import { flagProblem } from '../../../../core/tightening/index.ts'
 import { Bench, pull } from '../bench.ts'
 import { capsBy } from '../stretch-engine.ts'
@@ -40,8 +39,14 @@ describe('the gap of a joint face', () => {
   it('is not confirmed without a reading, nor with a torque', () => {
     const bench = at(1)
     bench.pullsNext(3)
-    expect(bench.refuses(pull(bench.next!))).toBe('This is measured. Note what the gauge shows.')
-    expect(bench.refuses(pull(bench.next!, ['0.03', 'N·m']))).toContain('asks for a length')
+    expect(bench.refusal(pull(bench.next!))).toMatchObject({
+      code: 'reading-missing',
+      facts: { fastener: null },
+    })
+    expect(bench.refusal(pull(bench.next!, ['0.03', 'N·m']))).toMatchObject({
+      code: 'reading-of-other-kind',
+      facts: { wanted: 'length', unit: 'N·m' },
+    })
   })
 })
 
@@ -113,9 +118,25 @@ describe('a length that is too little', () => {
     const bench = at(3)
     bench.does(pull(bench.next!, ['80.05', 'mm']))
     const { spec, procedure, run } = bench
-    expect(sentenceOf(flagProblem(spec, procedure, run!, run!.flags[0]!))).toBe(
-      'Fastener 1: 0.050 mm, allowed 0.100 mm to 0.150 mm: too little. Read it again, or say what was done about it.',
-    )
+    expect(flagProblem(spec, procedure, run!, run!.flags[0]!)).toMatchObject({
+      code: 'length-under',
+      facts: {
+        fastener: '1',
+        read: {
+          code: 'reading',
+          facts: {
+            onScale: { amount: 0.05, decimals: 3, isShort: false, unit: 'mm' },
+            atFastener: null,
+            clamping: null,
+          },
+        },
+        limits: {
+          from: { amount: 0.1, decimals: 3, isShort: false, unit: 'mm' },
+          upTo: { amount: 0.15, decimals: 3, isShort: false, unit: 'mm' },
+        },
+        otherUnit: null,
+      },
+    })
   })
 })
 

@@ -83,9 +83,10 @@ describe('a turn that came short', () => {
 
   it('is not answered in words: only turning on, or reading again, settles it', () => {
     const rods = turned('40')
-    expect(rods.refuses({ type: 'answer-flag', flag: 1, answer: 'Read again: it was right' })).toContain(
-      'Turn it on from where it stands',
-    )
+    expect(rods.refusal({ type: 'answer-flag', flag: 1, answer: 'Read again: it was right' })).toMatchObject({
+      code: 'turn-on-first',
+      facts: { fastener: 'R1' },
+    })
   })
 
   it('that was read wrong is read again, and both readings stay', () => {
@@ -126,10 +127,10 @@ describe('a short turn in a record of an earlier version', () => {
 describe('a turn that is taken back', () => {
   it('is refused: what was turned stays turned', () => {
     const rods = turned('60')
-    expect(rods.refuses({ type: 'take-back', pull: 3, reason: 'Wrong wrench setting' })).toBe(
-      'A turn stays turned: what was done to fastener R1 cannot be taken back here. If it was not turned at all, say so. ' +
-        'Else loosen it and begin it again.',
-    )
+    expect(rods.refusal({ type: 'take-back', pull: 3, reason: 'Wrong wrench setting' })).toMatchObject({
+      code: 'turn-not-taken-back',
+      facts: { fastener: 'R1' },
+    })
   })
 
   it('is taken back where it was only confirmed and not turned, and then all of it is asked for', () => {
@@ -161,9 +162,10 @@ describe('a single-use bolt that is loosened', () => {
   it('is replaced before it is pulled again, though it never went past its upper limit', () => {
     const rods = turned('60')
     rods.does({ type: 'loosen-fastener', fastener: 'rod-1', reason: 'Not sure of its turn' })
-    expect(rods.refuses(pull(rods.next!, ['15', 'N·m']))).toBe(
-      'Fastener R1 may be used once only, and has been tightened and loosened. Fit a new one before it is pulled.',
-    )
+    expect(rods.refusal(pull(rods.next!, ['15', 'N·m']))).toMatchObject({
+      code: 'used-once-already',
+      facts: { fastener: 'R1' },
+    })
     rods.does({ type: 'replace-fastener', fastener: 'rod-1' })
     rods.pullsToTarget()
     expect(rods.run!.pulls.at(-1)).toMatchObject({ pass: 0, verdict: 'within' })

@@ -53,9 +53,15 @@ describe('a fastener that is tightened until it is 0.019 to 0.024 in longer, at 
 
   it('needs both its length and its torque', () => {
     const bench = snug()
-    expect(bench.refuses(pull(cap, ['6.02', 'in']))).toContain('Note its torque as well')
+    expect(bench.refusal(pull(cap, ['6.02', 'in']))).toMatchObject({
+      code: 'torque-missing',
+      facts: { fastener: '1' },
+    })
     expect(bench.refuses(pull(cap, null, { torque: ['75', 'lbf·ft'] }))).toContain('is measured')
-    expect(bench.refuses(pull(cap, ['6.02', 'in'], { torque: ['75', 'mm'] }))).toContain('asks for a torque')
+    expect(bench.refusal(pull(cap, ['6.02', 'in'], { torque: ['75', 'mm'] }))).toMatchObject({
+      code: 'reading-of-other-kind',
+      facts: { wanted: 'torque', unit: 'mm' },
+    })
   })
 
   it('is tightened on from where it stands while it is short and has torque left, and is then done', () => {
@@ -86,9 +92,10 @@ describe('a fastener that is tightened until it is 0.019 to 0.024 in longer, at 
       expect(sentence(bench)).toContain(
         'do not tighten it further. Loosen it all the way, look at thread, head and oil',
       )
-      expect(bench.refuses(pull(cap, ['6.02', 'in'], { torque: ['95', 'lbf·ft'] }))).toContain(
-        'is done in pass 3',
-      )
+      expect(bench.refusal(pull(cap, ['6.02', 'in'], { torque: ['95', 'lbf·ft'] }))).toMatchObject({
+        code: 'pulled-already',
+        facts: { fastener: '1', pass: 3 },
+      })
     }
   })
 

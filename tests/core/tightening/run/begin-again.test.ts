@@ -232,18 +232,23 @@ describe('a run that begins again', () => {
     const rods = Bench.started('rods')
     for (let made = 0; made < 3; made++) rods.pullsToTarget()
     rods.does({ type: 'restart-run', pass: 0, reason: 'Pass was broken off' })
-    expect(rods.refuses(pull(rods.next!))).toContain('Confirm that they are new')
+    expect(rods.refusal(pull(rods.next!))).toMatchObject({
+      code: 'declare-new-first',
+      facts: { group: 'Rod bolts' },
+    })
   })
 
   it('wants a reason, and something that was pulled', () => {
     const caps = Bench.started('caps')
-    expect(caps.refuses({ type: 'restart-run', pass: 0, reason: 'Broken off' })).toContain(
-      'Nothing of “Main caps” was pulled in pass 1 or after it',
-    )
+    expect(caps.refusal({ type: 'restart-run', pass: 0, reason: 'Broken off' })).toMatchObject({
+      code: 'nothing-to-restart',
+      facts: { pass: 1, name: 'Main caps' },
+    })
     caps.pullsNext()
-    expect(caps.refuses({ type: 'restart-run', pass: 1, reason: 'Broken off' })).toContain(
-      'was pulled in pass 2 or after it',
-    )
+    expect(caps.refusal({ type: 'restart-run', pass: 1, reason: 'Broken off' })).toMatchObject({
+      code: 'nothing-to-restart',
+      facts: { pass: 2, name: 'Main caps' },
+    })
     expect(caps.refuses({ type: 'restart-run', pass: 0, reason: '' })).toContain('Say why')
   })
 })

@@ -50,7 +50,10 @@ describe('a procedure that goes cap by cap', () => {
   it('wants the reading: that the crank was turned is not enough', () => {
     const bench = started()
     tightensCap(bench)
-    expect(bench.refuses(pull(bench.next!))).toContain('Note what the gauge shows')
+    expect(bench.refusal(pull(bench.next!))).toMatchObject({
+      code: 'reading-missing',
+      facts: { fastener: null },
+    })
   })
 
   it('takes the reading of a spring balance on a lever as well: 40 N at 50 mm are 2 N·m', () => {
@@ -175,7 +178,10 @@ describe('a turning torque that jumps after one cap', () => {
     const bench = started()
     tightensCap(bench)
     expect(
-      bench.refuses({ type: 'loosen-fastener', fastener: 'c', reason: '', cause: 'crank-stiff' }),
-    ).toContain('why fastener R3 is loosened')
+      bench.refusal({ type: 'loosen-fastener', fastener: 'c', reason: '', cause: 'crank-stiff' }),
+    ).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'fastener-loosened', fastener: 'R3' } },
+    })
   })
 })

@@ -70,9 +70,10 @@ describe('a flag', () => {
 
   it('waits until it is told what was done', () => {
     const bench = afterReading('20')
-    expect(bench.refuses({ type: 'answer-flag', flag: 1, answer: '' })).toBe(
-      'Say what was done about it, in a word at least.',
-    )
+    expect(bench.refusal({ type: 'answer-flag', flag: 1, answer: '' })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'flag-answered' } },
+    })
     bench.does({ type: 'answer-flag', flag: 1, answer: 'Pulled on to 24.' })
     expect(openFlags(bench.run)).toEqual([])
     expect(bench.run?.flags[0]?.answer).toBe('Pulled on to 24.')
@@ -81,9 +82,10 @@ describe('a flag', () => {
   it('is answered once, and not before it is raised', () => {
     const bench = afterReading('20')
     bench.does({ type: 'answer-flag', flag: 1, answer: 'Pulled on to 24.' })
-    expect(bench.refuses({ type: 'answer-flag', flag: 1, answer: 'Again.' })).toBe(
-      'Flag 1 is not waiting for an answer.',
-    )
+    expect(bench.refusal({ type: 'answer-flag', flag: 1, answer: 'Again.' })).toMatchObject({
+      code: 'flag-not-open',
+      facts: { flag: 1 },
+    })
     expect(bench.refuses({ type: 'answer-flag', flag: 2, answer: 'What?' })).toContain('Flag 2')
   })
 
@@ -99,12 +101,14 @@ describe('a flag', () => {
     const bench = Bench.started()
     bench.does({ type: 'note-problem', fastener: null, text: 'The stand wobbles.' })
     expect(bench.run?.flags[0]).toMatchObject({ fastener: null, pull: null })
-    expect(bench.refuses({ type: 'note-problem', fastener: 'rod-1', text: 'Rough.' })).toBe(
-      'Fastener R1 is not part of “Main caps”. Note the problem at one that is, or at none.',
-    )
-    expect(bench.refuses({ type: 'note-problem', fastener: null, text: '?' })).toBe(
-      'Say what the problem is, in a word at least.',
-    )
+    expect(bench.refusal({ type: 'note-problem', fastener: 'rod-1', text: 'Rough.' })).toMatchObject({
+      code: 'fastener-not-in-procedure',
+      facts: { fastener: 'R1', name: 'Main caps' },
+    })
+    expect(bench.refusal({ type: 'note-problem', fastener: null, text: '?' })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'problem' } },
+    })
   })
 })
 
@@ -136,8 +140,9 @@ describe('a recheck', () => {
 
   it('is the only pass in which moving is news', () => {
     const bench = Bench.started()
-    expect(bench.refuses(pull({ pass: 0, fastener: 'cap-1' }, null, { moved: true }))).toBe(
-      'Fastener 1 is not being rechecked, so it is meant to move. Confirm it, or note a problem.',
-    )
+    expect(bench.refusal(pull({ pass: 0, fastener: 'cap-1' }, null, { moved: true }))).toMatchObject({
+      code: 'moved-outside-recheck',
+      facts: { fastener: '1' },
+    })
   })
 })

@@ -28,14 +28,15 @@ describe('a fastener past its upper limit', () => {
   it('is never left as it is, no matter who says so', () => {
     const rods = tooFar(winchEngine)
     expect(
-      rods.refuses({ type: 'answer-flag', flag: 1, answer: 'Asked the foreman: left as it is' }),
-    ).toContain('Loosen it, fit a new one')
+      rods.refusal({ type: 'answer-flag', flag: 1, answer: 'Asked the foreman: left as it is' }),
+    ).toMatchObject({ code: 'must-be-replaced', facts: { fastener: 'R1' } })
     const caps = Bench.started('caps')
     caps.pullsNext(4)
     caps.does(pull(caps.next!, ['30', 'N·m']))
-    expect(caps.refuses({ type: 'answer-flag', flag: 1, answer: 'It will be all right' })).toContain(
-      'Loosen it all the way and begin it again',
-    )
+    expect(caps.refusal({ type: 'answer-flag', flag: 1, answer: 'It will be all right' })).toMatchObject({
+      code: 'must-begin-again',
+      facts: { fastener: '1' },
+    })
   })
 
   it('is not pulled on before it is settled', () => {
@@ -119,9 +120,10 @@ describe('a stretch past its upper limit', () => {
     const bench = stretched()
     const flag = bench.run!.flags[0]!
     expect(remedyOf(bench.spec, bench.procedure, bench.run!, flag)).toBe('replace')
-    expect(bench.refuses({ type: 'answer-flag', flag: 1, answer: 'Left as it is' })).toContain(
-      'fit a new one',
-    )
+    expect(bench.refusal({ type: 'answer-flag', flag: 1, answer: 'Left as it is' })).toMatchObject({
+      code: 'must-be-replaced',
+      facts: { fastener: '1' },
+    })
     bench.does({ type: 'loosen-fastener', fastener: 'cap-1', reason: 'Stretched too far' })
     bench.does({ type: 'replace-fastener', fastener: 'cap-1' })
     expect(bench.next).toEqual({ pass: 0, fastener: 'cap-1' })
@@ -178,8 +180,14 @@ describe('a reading that is read again', () => {
     caps.pullsNext(4)
     caps.does(pull(caps.next!, ['24', 'N·m']))
     const again = { type: 'read-again' as const, pull: 5, reading: { typed: '25', unit: 'N·m' as const } }
-    expect(caps.refuses({ ...again, reason: 'For fun' })).toContain('has no reading that waits')
+    expect(caps.refusal({ ...again, reason: 'For fun' })).toMatchObject({
+      code: 'not-flagged-reading',
+      facts: { pull: 5 },
+    })
     caps.does(pull(caps.next!, ['30', 'N·m']))
-    expect(caps.refuses({ ...again, pull: 6, reason: '.' })).toContain('Say why it was read again')
+    expect(caps.refusal({ ...again, pull: 6, reason: '.' })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'pull-read-again' } },
+    })
   })
 })

@@ -22,16 +22,17 @@ describe('a pull', () => {
   it('out of order is refused, and told whose turn it is', () => {
     const bench = Bench.started()
     bench.pullsNext(1)
-    expect(bench.refuses(pull({ pass: 0, fastener: 'cap-4' }))).toBe(
-      'Fastener 4 is not next: pass 1, fastener 2 is. To go before its turn, give a reason.',
-    )
+    expect(bench.refusal(pull({ pass: 0, fastener: 'cap-4' }))).toMatchObject({
+      code: 'not-its-turn',
+      facts: { fastener: '4', next: '2', pass: 1 },
+    })
   })
 
   it('out of order needs a reason of a word at least', () => {
     const bench = Bench.started()
     for (const reason of ['', '   ', '.', 'ok', '- -'])
-      expect(bench.refuses(pull({ pass: 0, fastener: 'cap-4' }, null, { outOfOrder: reason }))).toBe(
-        'Say why 4 comes before 1, in a word at least.',
+      expect(bench.refusal(pull({ pass: 0, fastener: 'cap-4' }, null, { outOfOrder: reason }))).toMatchObject(
+        { code: 'reason-missing', facts: { reasonFor: { what: 'out-of-order', fastener: '4', next: '1' } } },
       )
   })
 
@@ -49,9 +50,9 @@ describe('a pull', () => {
 
   it('never goes before an earlier pass of its own fastener, reason or not', () => {
     const bench = Bench.started('rods')
-    expect(bench.refuses(pull({ pass: 1, fastener: 'rod-2' }, null, { outOfOrder: 'in a hurry' }))).toBe(
-      'Fastener R2 has not been through pass 1. Pull it there before pass 2.',
-    )
+    expect(
+      bench.refusal(pull({ pass: 1, fastener: 'rod-2' }, null, { outOfOrder: 'in a hurry' })),
+    ).toMatchObject({ code: 'earlier-pass-first', facts: { fastener: 'R2', earlier: 1, pass: 2 } })
   })
 
   it('may go before the others have been through a pass, with a reason', () => {
@@ -64,30 +65,43 @@ describe('a pull', () => {
   it('is made once', () => {
     const bench = Bench.started()
     bench.pullsNext(1)
-    expect(bench.refuses(pull({ pass: 0, fastener: 'cap-1' }))).toBe(
-      'Fastener 1 is done in pass 1. If that was a mistake, take it back first.',
-    )
+    expect(bench.refusal(pull({ pass: 0, fastener: 'cap-1' }))).toMatchObject({
+      code: 'pulled-already',
+      facts: { fastener: '1', pass: 1 },
+    })
   })
 
   it('of a fastener or a pass that the procedure does not have is refused', () => {
     const bench = Bench.started()
-    expect(bench.refuses(pull({ pass: 0, fastener: 'rod-1' }))).toContain('Fastener R1 is not in pass 1')
-    expect(bench.refuses(pull({ pass: 0, fastener: 'cap-9' }))).toContain('Fastener cap-9 is not in pass 1')
-    expect(bench.refuses(pull({ pass: 4, fastener: 'cap-3' }))).toContain('Fastener 3 is not in pass 5')
-    expect(bench.refuses(pull({ pass: 0, fastener: null }))).toContain(
-      'The action between two passes is not in pass 1',
-    )
-    expect(bench.refuses(pull({ pass: 7, fastener: 'cap-1' }))).toBe(
-      '“Main caps” has 5 passes, and no pass 8. Pull what the drawing shows as next.',
-    )
+    expect(bench.refusal(pull({ pass: 0, fastener: 'rod-1' }))).toMatchObject({
+      code: 'fastener-not-in-pass',
+      facts: { fastener: 'R1', pass: 1, name: 'Main caps' },
+    })
+    expect(bench.refusal(pull({ pass: 0, fastener: 'cap-9' }))).toMatchObject({
+      code: 'fastener-not-in-pass',
+      facts: { fastener: 'cap-9', pass: 1, name: 'Main caps' },
+    })
+    expect(bench.refusal(pull({ pass: 4, fastener: 'cap-3' }))).toMatchObject({
+      code: 'fastener-not-in-pass',
+      facts: { fastener: '3', pass: 5, name: 'Main caps' },
+    })
+    expect(bench.refusal(pull({ pass: 0, fastener: null }))).toMatchObject({
+      code: 'fastener-not-in-pass',
+      facts: { fastener: null, pass: 1, name: 'Main caps' },
+    })
+    expect(bench.refusal(pull({ pass: 7, fastener: 'cap-1' }))).toMatchObject({
+      code: 'pass-unknown',
+      facts: { pass: 8, passes: 5, name: 'Main caps' },
+    })
   })
 
   it('of an action is confirmed in its turn, like a fastener', () => {
     const bench = Bench.started()
     bench.pullsNext(8)
-    expect(bench.refuses(pull({ pass: 3, fastener: 'cap-1' }))).toBe(
-      'Fastener 1 is not next: pass 3, an action is. To go before its turn, give a reason.',
-    )
+    expect(bench.refusal(pull({ pass: 3, fastener: 'cap-1' }))).toMatchObject({
+      code: 'not-its-turn',
+      facts: { fastener: '1', next: null, pass: 3 },
+    })
     bench.does(pull({ pass: 2, fastener: null }))
     expect(bench.next).toEqual({ pass: 3, fastener: 'cap-1' })
   })
@@ -97,9 +111,10 @@ describe('single-use fasteners', () => {
   it('are declared new before the first of them is pulled', () => {
     const bench = new Bench('rods')
     bench.does({ type: 'start-run' })
-    expect(bench.refuses(pull({ pass: 0, fastener: 'rod-1' }))).toBe(
-      'Rod bolts may be used once only. Confirm that they are new before the first of them is pulled.',
-    )
+    expect(bench.refusal(pull({ pass: 0, fastener: 'rod-1' }))).toMatchObject({
+      code: 'declare-new-first',
+      facts: { group: 'Rod bolts' },
+    })
     bench.does({ type: 'declare-new', group: 'rod-bolts' })
     bench.pullsNext(1)
     expect(bench.run?.pulls).toHaveLength(1)
@@ -107,16 +122,18 @@ describe('single-use fasteners', () => {
 
   it('are declared new once', () => {
     const bench = Bench.started('rods')
-    expect(bench.refuses({ type: 'declare-new', group: 'rod-bolts' })).toBe(
-      'Rod bolts are already confirmed as new.',
-    )
+    expect(bench.refusal({ type: 'declare-new', group: 'rod-bolts' })).toMatchObject({
+      code: 'declared-already',
+      facts: { group: 'Rod bolts' },
+    })
   })
 
   it('that this procedure does not pull are not declared in it', () => {
     const bench = Bench.started('caps')
-    expect(bench.refuses({ type: 'declare-new', group: 'rod-bolts' })).toBe(
-      '“Rod bolts” are not pulled in “Main caps”. Confirm as new only what is.',
-    )
+    expect(bench.refusal({ type: 'declare-new', group: 'rod-bolts' })).toMatchObject({
+      code: 'group-not-in-procedure',
+      facts: { group: 'Rod bolts', name: 'Main caps' },
+    })
     expect(bench.refuses({ type: 'declare-new', group: 'head-bolts' })).toContain('head-bolts')
   })
 

@@ -9,16 +9,18 @@ describe('a run', () => {
     expect(bench.does({ type: 'start-run' })).toEqual([
       { type: 'run-started', version: 1, procedure: 'caps' },
     ])
-    expect(bench.refuses({ type: 'start-run' })).toBe(
-      '“Main caps” is already under way. Continue where it stands.',
-    )
+    expect(bench.refusal({ type: 'start-run' })).toMatchObject({
+      code: 'run-started-already',
+      facts: { name: 'Main caps' },
+    })
   })
 
   it('takes nothing before it is started', () => {
     const bench = new Bench()
-    expect(bench.refuses(pull({ pass: 0, fastener: 'cap-1' }))).toBe(
-      '“Main caps” has not been started. Start it first.',
-    )
+    expect(bench.refusal(pull({ pass: 0, fastener: 'cap-1' }))).toMatchObject({
+      code: 'run-not-started',
+      facts: { name: 'Main caps' },
+    })
   })
 
   it('of a procedure that the engine does not have is refused', () => {
@@ -90,7 +92,10 @@ describe('a paused run', () => {
     const bench = paused()
     expect(bench.refuses({ type: 'pause-run', reason: '' })).toContain('is paused')
     bench.does({ type: 'resume-run' })
-    expect(bench.refuses({ type: 'resume-run' })).toBe('“Main caps” is not paused.')
+    expect(bench.refusal({ type: 'resume-run' })).toMatchObject({
+      code: 'run-not-paused',
+      facts: { name: 'Main caps' },
+    })
   })
 
   it('is not done before it goes on, even when all is pulled and answered', () => {

@@ -14,9 +14,10 @@ describe('taking back', () => {
   it('is for the last pull only', () => {
     const bench = Bench.started()
     bench.pullsNext(3)
-    expect(bench.refuses({ type: 'take-back', pull: 1, reason: 'wrong bolt' })).toBe(
-      'Only the last pull can be taken back: fastener 3 in pass 1. Take that back first, or note a problem.',
-    )
+    expect(bench.refusal({ type: 'take-back', pull: 1, reason: 'wrong bolt' })).toMatchObject({
+      code: 'not-the-last-pull',
+      facts: { last: '3', pass: 1 },
+    })
   })
 
   it('goes back pull by pull, and past those that were taken back before', () => {
@@ -24,9 +25,10 @@ describe('taking back', () => {
     bench.pullsNext(3)
     bench.does({ type: 'take-back', pull: 3, reason: 'wrong bolt' })
     bench.does({ type: 'take-back', pull: 2, reason: 'wrong bolt too' })
-    expect(bench.refuses({ type: 'take-back', pull: 2, reason: 'wrong bolt' })).toContain(
-      'fastener 1 in pass 1',
-    )
+    expect(bench.refusal({ type: 'take-back', pull: 2, reason: 'wrong bolt' })).toMatchObject({
+      code: 'not-the-last-pull',
+      facts: { last: '1', pass: 1 },
+    })
     bench.pullsNext(1)
     expect(bench.run?.pulls.at(-1)).toMatchObject({ number: 4, fastener: 'cap-2', takenBack: null })
   })
@@ -34,15 +36,16 @@ describe('taking back', () => {
   it('needs a reason', () => {
     const bench = Bench.started()
     bench.pullsNext(1)
-    expect(bench.refuses({ type: 'take-back', pull: 1, reason: ' ' })).toBe(
-      'Say why the pull is taken back, in a word at least.',
-    )
+    expect(bench.refusal({ type: 'take-back', pull: 1, reason: ' ' })).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'pull-taken-back' } },
+    })
   })
 
   it('needs something to take back', () => {
-    expect(Bench.started().refuses({ type: 'take-back', pull: 1, reason: 'wrong bolt' })).toBe(
-      'Nothing has been pulled, so there is nothing to take back.',
-    )
+    expect(Bench.started().refusal({ type: 'take-back', pull: 1, reason: 'wrong bolt' })).toMatchObject({
+      code: 'nothing-to-take-back',
+    })
   })
 
   it('answers the flag of a pull that came short: it is pulled again', () => {

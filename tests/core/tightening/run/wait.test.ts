@@ -30,14 +30,18 @@ describe('a wait of 5 minutes between two passes', () => {
 
   it('is not shortened without a reason', () => {
     const bench = waiting()
-    expect(bench.refuses(wait(299))).toBe(
-      'Wait 5 min before the next pass: 0:01 are left. To continue before that, give a reason.',
-    )
+    expect(bench.refusal(wait(299))).toMatchObject({
+      code: 'wait-not-over',
+      facts: { minutes: 5, seconds: 1 },
+    })
     expect(bench.refuses(wait(55))).toContain('4:05 are left')
     // Half a second is not none: what is left is never said to be less than it is.
     expect(bench.refuses(wait(298.5))).toContain('0:02 are left')
     expect(bench.refuses(pull({ pass: 1, fastener: null }))).toContain('5:00 are left')
-    expect(bench.refuses(wait(200, '  '))).toBe('Say why the wait is shortened, in a word at least.')
+    expect(bench.refusal(wait(200, '  '))).toMatchObject({
+      code: 'reason-missing',
+      facts: { reasonFor: { what: 'wait-shortened' } },
+    })
   })
 
   it('is recorded as shortened, with the reason', () => {

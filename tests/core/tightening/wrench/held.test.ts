@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import {
   flagInShort,
   flagProblem,
@@ -50,9 +49,25 @@ describe('a reading off a wrench with an adapter', () => {
     bench.does({ ...pull(bench.next!, ['24', 'N·m']), held: long })
     const flag = bench.run!.flags[0]!
     expect(flag.about).toBe('over')
-    expect(sentenceOf(flagProblem(caps, bench.procedure, bench.run!, flag))).toContain(
-      '24 N·m on the scale, 32 N·m at the fastener',
-    )
+    expect(flagProblem(caps, bench.procedure, bench.run!, flag)).toMatchObject({
+      code: 'reading-over-begin-again',
+      facts: {
+        fastener: '1',
+        read: {
+          code: 'reading',
+          facts: {
+            onScale: { amount: 24, decimals: 6, isShort: true, unit: 'N·m' },
+            atFastener: { amount: 32, decimals: 1, isShort: true, unit: 'N·m' },
+            clamping: null,
+          },
+        },
+        limits: {
+          from: { amount: 23.1, decimals: 6, isShort: true, unit: '' },
+          upTo: { amount: 24.9, decimals: 6, isShort: true, unit: '' },
+        },
+        otherUnit: null,
+      },
+    })
     expect(flagInShort(en, bench.procedure, bench.run!, flag)).toContain('32 N·m at the fastener')
   })
 

@@ -178,7 +178,7 @@ describe('what the scale shows with an adapter', () => {
     expect(share('100 mm', '60 °')).toBeCloseTo(300 / 350, 12)
   })
 
-  it('cannot be given without the length of the wrench, save square to the handle', () => {
+  it('cannot be given without the length of the wrench, except square to the handle', () => {
     const unmeasured = medium({})
     const refused = scaleShare(setupOf(unmeasured, { offset: '100 mm', angle: '0 °' }))
     expect(refused.ok ? null : sentenceOf(refused.problem)).toContain(
