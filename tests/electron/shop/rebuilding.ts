@@ -3,6 +3,7 @@ import { replay } from '../../../core/builds/index.ts'
 import { readSpec } from '../../../core/engine/index.ts'
 import { done } from '../../../core/problem/index.ts'
 import { shopCommand } from '../../../electron/launch/shop-command.ts'
+import { seal } from '../../../electron/store/chain/chain.ts'
 import { folder, store } from '../bench.ts'
 import { nextCommand } from '../mechanic.ts'
 import { asking } from '../requests/asking.ts'
@@ -86,6 +87,40 @@ export function rebuildingOn(shops: Shops): void {
       expect(withoutNumbers(after.words)).toEqual(withoutNumbers(before.words))
       expect(value(await archive.builds({ words: ['201'], kind: 'serial' }))).toHaveLength(2)
       expect((await rebuild()).text).toMatch(/as the entries say/)
+    })
+
+    it('lists a build by the line that counts, where another one came first', async () => {
+      const shop = await shops.newShop()
+      const { archive, going } = await atWork(shop)
+      const entries = value(await archive.entries(going))
+      const [before, last] = entries.slice(-2)
+      if (before === undefined || last === undefined) throw new Error('two entries')
+      const at = '2026-11-02T09:00:00.000Z'
+      const said = { build: going, at, person: 'Ana Ruiz' } as const
+      const voided = seal({
+        ...{ ...said, seq: last.seq, previous: before.sha256 },
+        event: { type: 'build-voided', version: 1, reason: 'Wrong engine' },
+      })
+      const settled = seal({
+        ...{ ...said, seq: last.seq + 1, previous: voided.sha256 },
+        event: {
+          ...{ type: 'fork-settled', version: 1, bench: { id: second, name: 'Bench 2' } },
+          ...{ entry: last.seq, over: last.sha256, reason: 'This was done' },
+        },
+      })
+      const row = value(await archive.build(going))
+      if (row === null) throw new Error('it is there')
+      value(
+        await shop.client().send({
+          ...{ build: going, bench: second, entries: [voided, settled], mentions: [], counts: 'here' },
+          listed: { ...row, voided: true, lastAtUtc: at, standing: null },
+        }),
+      )
+      const rebuild = async () => (await shopCommand(['rebuild', typedAddress(shop.owner)], {})).text
+      expect(await rebuild()).toMatch(/as the entries say/)
+      await shop.asRole('owner')`UPDATE build SET voided = false WHERE id = ${going}`
+      expect(await rebuild()).toMatch(/1 build was listed otherwise/)
+      expect(value(await archive.build(going))).toMatchObject({ voided: true, entries: last.seq })
     })
 
     it('leaves what it cannot read as it is listed, and forks open', async () => {

@@ -92,6 +92,7 @@ describe('a bench with the network down', () => {
     await until(() => second.store.build(line.id)?.entries === 6)
     expect(hashesOf(second, line.id)).toEqual(hashesOf(first, line.id))
     await until(async () => (await first.get('shop.read', {})).joined?.waiting.entries === 0)
+    expect((await first.get('host.doctor', {})).at(-1)).toMatchObject({ subject: 'shop', state: 'good' })
   })
 
   it('shows what it has of another bench’s build', async () => {
@@ -168,6 +169,7 @@ describe('a build that two benches went on with apart', () => {
     ])
     const [found] = (await second.get('builds.find', { of: 'shop', words: '' })).lines
     expect(found).toMatchObject({ id: build, at: { isForked: true } })
+    expect((await second.get('host.doctor', {})).at(-1)).toMatchObject({ subject: 'shop', state: 'bad' })
   })
 
   it('goes on at the bench whose line a person said counts, and is left at the other', async () => {
