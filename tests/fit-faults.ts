@@ -35,7 +35,6 @@ export function fitFaults(): readonly string[] {
     if (!element.checkVisibility({ opacityProperty: true, visibilityProperty: true })) continue
     if (element instanceof HTMLInputElement && element.value === '' && element.placeholder !== '')
       lookAtPlaceholder(element)
-    if (element instanceof HTMLSelectElement) lookAtChosen(element)
     const nodes = [...element.childNodes].filter(
       (node) => node.nodeType === Node.TEXT_NODE && node.textContent!.trim() !== '',
     )
@@ -125,19 +124,6 @@ export function fitFaults(): readonly string[] {
       )
   }
 
-  /** What a list shows of what is chosen in it, beside its arrow. */
-  function lookAtChosen(select: HTMLSelectElement) {
-    const style = getComputedStyle(select)
-    const pen = document.createElement('canvas').getContext('2d')!
-    pen.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`
-    const arrow = 20
-    const text = select.selectedOptions[0]?.label ?? ''
-    const room = select.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight) - arrow
-    const wanted = pen.measureText(text).width
-    if (wanted > room + slack)
-      faults.push(`cut off ${said(text)} in a list at ${placeOf(select)}, ${Math.round(wanted - room)} px`)
-  }
-
   function lookAtBoth(one: Shown, other: Shown) {
     if (one.element.contains(other.element) || other.element.contains(one.element)) return
     for (const a of one.lines)
@@ -181,6 +167,21 @@ export function fitFaults(): readonly string[] {
     const { backgroundColor } = getComputedStyle(element)
     return backgroundColor !== 'transparent' && !backgroundColor.endsWith(', 0)')
   }
+}
+
+/** Lists that cut what is chosen in them, a line each: what is beside their arrow is not seen. Runs in the page. */
+export function cutChoices(): readonly string[] {
+  const arrow = 20
+  return [...document.querySelectorAll('select')].flatMap((select) => {
+    if (!select.checkVisibility()) return []
+    const style = getComputedStyle(select)
+    const pen = document.createElement('canvas').getContext('2d')!
+    pen.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`
+    const text = select.selectedOptions[0]?.label ?? ''
+    const room = select.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight) - arrow
+    const over = pen.measureText(text).width - room
+    return over > 1.5 ? [`cut off “${text}” in a list, ${Math.round(over)} px`] : []
+  })
 }
 
 /** States of an entry in which nothing is drawn, a line each: no text, picture or field of any size. Runs in the page. */

@@ -1,10 +1,10 @@
 /**
  * Whether every text of the gallery fits: `npm run gallery-fit -- LANGUAGE WIDTHxHEIGHT [WORD …]`, where each word must be in an
  * entry's name and the language is one of the stage's. A line for each text that is cut off, beside the window or over
- * another, and for each state of an entry in which nothing is drawn; in `pseudo` also what comes from no table of words. Ends with 1 where there is any.
+ * another, or in a list that cuts it; in `pseudo` also what comes from no table of words. Ends with 1 where there is any.
  */
 import { addressesOnStage, showOnStage, withBrowser, withGallery } from './gallery.ts'
-import { emptyStates, fitFaults, isOfHelp, isWithoutHelp, outsideBrackets } from './fit-faults.ts'
+import { cutChoices, fitFaults, isOfHelp, isWithoutHelp, outsideBrackets } from './fit-faults.ts'
 
 const [language = 'de', size = '1024x768', ...words] = process.argv.slice(2)
 const [width, height] = size.split('x').map(Number)
@@ -21,7 +21,7 @@ await withBrowser((browser) =>
       if (!words.every((word) => entry.includes(word))) continue
       await showOnStage(page, address.replace('lang=en', `lang=${language}`))
       await page.waitForTimeout(100) // what is laid out when its size is known
-      const found = [...(await page.evaluate(emptyStates)), ...(await page.evaluate(fitFaults))]
+      const found = [...(await page.evaluate(fitFaults)), ...(await page.evaluate(cutChoices))]
       if (await page.evaluate(isWithoutHelp)) found.push('no way into the help')
       for (const fault of found) {
         faults += 1
