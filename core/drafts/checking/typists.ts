@@ -16,10 +16,17 @@ interface EditOf {
  * changed goes with its entry where that moves in a list.
  */
 export function typistsOf(base: SpecDocument, edits: readonly EditOf[]): ReadonlyMap<string, string> {
-  let typists = new Map((base.typedBy ?? []).map(({ path, by }) => [path, by]))
+  let typists: ReadonlyMap<string, string> = new Map((base.typedBy ?? []).map(({ path, by }) => [path, by]))
   let before = base
-  edits.forEach(({ person, document }, at) => {
+  edits.forEach((edit, at) => {
+    const { person, document } = edit
     if (edits[at + 1]?.person === person) return
+    const known = afterEdits.get(edit)
+    if (known !== undefined) {
+      typists = known
+      before = document
+      return
+    }
     const was = shownIn(before)
     const origins = originsOf(before, document, [...was.keys()])
     const now = new Map<string, string>()
@@ -28,11 +35,15 @@ export function typistsOf(base: SpecDocument, edits: readonly EditOf[]): Readonl
       const by = origin === null ? person : typists.get(origin)
       if (by !== undefined) now.set(path, by)
     }
+    afterEdits.set(edit, now)
     typists = now
     before = document
   })
   return typists
 }
+
+/** By the last edit that somebody made in one go: those before it in its draft stay what they are. */
+const afterEdits = new WeakMap<EditOf, ReadonlyMap<string, string>>()
 
 /** Where each value that stayed what it was stood before, by where it stands now. */
 function originsOf(
