@@ -24,7 +24,7 @@ import { revisionRequests } from './revisions.ts'
 import { photoRequests } from './photos.ts'
 import { pictureRequests } from './pictures.ts'
 import { preferenceRequests } from './preferences.ts'
-import { noted } from './shop/noted.ts'
+import { reportingStore } from './shop/reporting-store.ts'
 import { ShopDesk, type ShopServices } from './shop/shop-desk.ts'
 import { shopRequests } from './shop/shop.ts'
 import type { Engine } from './specs.ts'
@@ -71,7 +71,7 @@ export interface Requests {
 /** All requests of the contract, answered from the given store and engines. */
 export function createRequests(services: HostServices, restore: Restore = notHere): Requests {
   const { facts, now, report, openedFiles = new OpenedFiles({ more: false }) } = services
-  const store = noted(services.store, {
+  const store = reportingStore(services.store, {
     added: (build) => desk.noted(build),
     listChanged: (list) => desk.listChanged(list),
   })

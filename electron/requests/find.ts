@@ -33,7 +33,7 @@ export function findRequest(services: Services): Pick<HandlersOf<'builds'>, 'bui
         from: from && `${from}T00:00:00.000Z`,
         to: to && new Date(Date.parse(to) + dayMs).toISOString(),
       }
-      const { way } = desk
+      const { link: way } = desk
       if (of === 'here' || !desk.isJoined)
         return done(pageOf(linesHere(services, language, store.builds(ofRecord(search, pageLines + 1)))))
       // While nobody answers, nobody is asked: what is here is shown at once.
@@ -68,7 +68,7 @@ function linesHere(
   )
 }
 
-interface There {
+interface ShopLines {
   readonly lines: readonly FoundLine[]
   readonly cut: ShopCut
 }
@@ -78,7 +78,7 @@ async function linesThere(
   archive: ShopArchive,
   language: Language,
   search: ShopSearch,
-): Promise<There | Outcome<never>> {
+): Promise<ShopLines | Outcome<never>> {
   const rows = await archive.builds({ ...search, most: pageLines + 1 })
   if (rows.ok) {
     await learnNames(services, archive, rows.value)
@@ -106,7 +106,7 @@ function merged(
   services: Services,
   language: Language,
   search: ShopSearch,
-  { lines, cut }: There,
+  { lines, cut }: ShopLines,
 ): readonly FoundLine[] {
   const { store } = services
   const { state, holder } = search

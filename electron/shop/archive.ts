@@ -109,7 +109,7 @@ export interface Consignment {
   /** At least one, numbered without a gap, each after the one before. */
   readonly entries: readonly StoredEntry[]
   /** What the list says of the build after the last of them. */
-  readonly listed: Listed
+  readonly listed: ListedBuild
   /** The words that they add to those the build is found by. */
   readonly mentions: readonly Mention[]
   /**
@@ -125,7 +125,7 @@ export function isListed({ counts }: Consignment, placed: 'kept' | 'fork'): bool
 }
 
 /** What the list of builds says, made from the entries by the bench that sends them. */
-export interface Listed {
+export interface ListedBuild {
   /** The number of the build at the bench that started it. */
   readonly year: number
   readonly ordinal: number
@@ -153,7 +153,7 @@ export type Receipt =
   | { readonly kind: 'behind'; readonly from: number }
 
 /** A line of the list of builds of the shop. */
-export interface ShopBuild extends Listed {
+export interface ShopBuild extends ListedBuild {
   readonly id: string
   readonly engine: string
   readonly demo: boolean

@@ -1,10 +1,10 @@
 /** As many changes as are told one by one to who comes again. */
-const mostTold = 1000
+const mostReported = 1000
 
 /**
  * The change to follow from: the one that was seen last, or, where too much was added since to be told one by one, the last there is; so too
  * where the archive is behind what was seen, as after it was restored from a backup.
  */
 export function followingFrom(seen: number, last: number): number {
-  return seen > last || last - seen > mostTold ? last : seen
+  return seen > last || last - seen > mostReported ? last : seen
 }

@@ -6,7 +6,7 @@ export type {
   ForkName,
   GreetingBench,
   Hashes,
-  Listed,
+  ListedBuild,
   Receipt,
   Settlement,
   ShopArchive,

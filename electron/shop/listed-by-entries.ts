@@ -1,13 +1,13 @@
 import { replay, revisionSpans, whereItStands, type Mention } from '../../core/builds/index.ts'
 import { namesInAllLanguages, readSpec } from '../../core/engine/index.ts'
 import { eventsIn, listingAfter, mentionsIn, writeStanding } from '../store/index.ts'
-import type { Listed, ShopEntry } from './archive.ts'
+import type { ListedBuild, ShopEntry } from './archive.ts'
 import { foundBy } from './found-by.ts'
 
 /** What the list says of a build and the words it is found by, as they follow from its entries. */
 export interface ListedByEntries {
   /** The number of a build is the bench's that began it, and stands in no entry. */
-  readonly listed: Omit<Listed, 'ordinal'>
+  readonly listed: Omit<ListedBuild, 'ordinal'>
   readonly words: (ordinal: number) => ReturnType<typeof foundBy>
 }
 

@@ -189,19 +189,19 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
         const before = kept.get(item.id)
         if (before === undefined || isLater(item, before)) kept.set(item.id, item)
       }
-      tellOfLists()
+      announceLists()
       return done(null)
     },
   }
 
-  function tellOfLists(): void {
+  function announceLists(): void {
     for (const wake of listsWoken) wake()
   }
 
   return {
     makeCommon(chosen) {
       common = chosen
-      tellOfLists()
+      announceLists()
     },
     client() {
       let connection: ShopConnection = { kind: 'untried' }
@@ -212,7 +212,7 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
         connection = next
         for (const { listener } of listeners) listener.connection(next)
       }
-      function tell(): void {
+      function announce(): void {
         if (fault !== null) return
         for (const each of listeners) {
           const from = followingFrom(each.last, change)
@@ -225,7 +225,7 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
             }
         }
       }
-      const wake = () => queueMicrotask(tell)
+      const wake = () => queueMicrotask(announce)
       woken.add(wake)
       const wakeForLists = () =>
         queueMicrotask(() => {
@@ -271,7 +271,7 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
           queueMicrotask(() => {
             if (fault === null && connection.kind !== 'open') say({ kind: 'open', sinceUtc: utc() })
             else listener.connection(connection)
-            tell()
+            announce()
           })
           return () => void listeners.delete(each)
         },

@@ -1,7 +1,7 @@
 import { follows, type StoredEntry } from '../store/index.ts'
 
 /** What the archive has of a build, as far as a consignment needs it. */
-export interface Known {
+export interface KnownBuild {
   /** How many entries the build has. */
   readonly count: number
   /** The hash of an entry of the build; null past its end. */
@@ -24,7 +24,7 @@ export type Placement =
   | { readonly kind: 'fork'; readonly root: Root; readonly beside: readonly StoredEntry[] }
 
 /** Where the entries of a consignment belong. Nothing is decided between two that claim one place: the first that came has it. */
-export function placed(build: string, entries: readonly StoredEntry[], known: Known): Placement {
+export function placed(build: string, entries: readonly StoredEntry[], known: KnownBuild): Placement {
   const [first] = entries
   if (first === undefined) return { kind: 'refused', entry: 0 }
   let previous = previousIn(first)

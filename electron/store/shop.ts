@@ -6,13 +6,13 @@ import type { Database, Write } from './file/sqlite.ts'
 
 const begun = z.strictObject({ bench: benchName, number: z.string() })
 /** Where a build was begun that came from another bench of the shop, and what it is called there, as `2026-014`. */
-export type Begun = z.output<typeof begun>
+export type BuildOrigin = z.output<typeof begun>
 
 /** What the archive of the shop has of a build, as far as this bench knows. */
 export interface AtShop {
   /** The entries up to this one, as they are here. */
   readonly sent: number
-  readonly begun: Begun | null
+  readonly begun: BuildOrigin | null
   /** UTC, ISO 8601: when the archive last had something to say of it. */
   readonly asOf: string | null
   /** Why the archive did not take it. */
@@ -29,7 +29,7 @@ export interface KeptLine {
 }
 
 /** Entries of a build that the archive does not have yet. */
-export interface Waiting {
+export interface UnsentEntries {
   readonly build: string
   /** The first and the last of them. */
   readonly from: number
@@ -37,7 +37,7 @@ export interface Waiting {
 }
 
 /** Null for a build that was begun here, and where it cannot be read. */
-export function readBegun(json: string | null): Begun | null {
+export function readBegun(json: string | null): BuildOrigin | null {
   const read = begun.safeParse(jsonIn(json))
   return read.success ? read.data : null
 }
@@ -61,7 +61,7 @@ export function shopOn(db: Database, write: Write) {
     VALUES (@build, @sent, @begun, @asOf, @refused)
     ON CONFLICT DO UPDATE SET sent = @sent, begun_json = @begun, as_of_utc = @asOf, refused_json = @refused`)
   const forget = db.prepare('UPDATE shop_build SET sent = 0, refused_json = NULL')
-  const waiting = db.prepare<[], Waiting>(`
+  const waiting = db.prepare<[], UnsentEntries>(`
     SELECT id AS build, sent + 1 AS "from", last AS "to" FROM (
       SELECT b.id, coalesce(s.sent, 0) AS sent,
         (SELECT max(seq) FROM event WHERE event.build = b.id) AS last
@@ -125,7 +125,7 @@ export function shopOn(db: Database, write: Write) {
         .parse(jsonIn(holder.get(build) ?? null)),
     note,
     /** Oldest build first. */
-    waiting: (): readonly Waiting[] => waiting.all(),
+    waiting: (): readonly UnsentEntries[] => waiting.all(),
     /** Builds that the archive did not take. */
     refused: (): readonly string[] => refused.all(),
     /** Builds of which there is another line. */

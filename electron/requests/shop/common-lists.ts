@@ -135,17 +135,19 @@ export class CommonLists {
     const { read, isSame, knows } = listHere[list]
     const here = read(this.#store)
     if (here === null) return false
-    const told = new Map(this.#store.lists.items(list).map((item) => [item.id, item]))
+    const reported = new Map(this.#store.lists.items(list).map((item) => [item.id, item]))
     const said = (id: string, json: string | null): KeptItem => ({
       ...{ id, json, bench: this.#store.bench, sent: false },
-      atUtc: this.#after(told.get(id)),
+      atUtc: this.#after(reported.get(id)),
     })
     const changed = [...here].filter(([id, json]) => {
-      const before = told.get(id)?.json
+      const before = reported.get(id)?.json
       return before === undefined || before === null || !isSame(before, json)
     })
     // One that this program cannot read is not in its list, and not gone.
-    const gone = [...told.values()].filter(({ id, json }) => json !== null && !here.has(id) && knows(json))
+    const gone = [...reported.values()].filter(
+      ({ id, json }) => json !== null && !here.has(id) && knows(json),
+    )
     const items = [...changed.map(([id, json]) => said(id, json)), ...gone.map(({ id }) => said(id, null))]
     if (items.length === 0) return false
     return this.#store.lists.keep(list, items).ok

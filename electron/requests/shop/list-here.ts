@@ -86,7 +86,7 @@ const wrenches: ListHere = {
   after(store, news) {
     const byId = new Map(news.map(({ id, json }) => [id, json === null ? null : parsed(json)]))
     const idOf = (each: unknown) => withId.safeParse(each).data?.id
-    const before = wrenchesIn(store) ?? asSaid(store)
+    const before = wrenchesIn(store) ?? wrenchesAsSent(store)
     const there = new Set(before.map(idOf))
     const changed = before.map((each) => {
       const id = idOf(each)
@@ -105,7 +105,7 @@ function wrenchesIn(store: Store): readonly unknown[] | null {
 }
 
 /** The list made again from what was said last. */
-function asSaid(store: Store): readonly unknown[] {
+function wrenchesAsSent(store: Store): readonly unknown[] {
   return store.lists.items('wrenches').flatMap(({ json }) => (json === null ? [] : [parsed(json)]))
 }
 

@@ -12,7 +12,7 @@ export class News {
   }
 
   /** `build` is '' for what is about the shop as a whole. */
-  tell(build: string): void {
+  add(build: string): void {
     this.#number += 1
     this.#builds.push(build)
     if (this.#builds.length > mostKept) this.#builds.shift()

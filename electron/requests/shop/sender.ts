@@ -9,7 +9,7 @@ import {
   type BuildRow,
   type Store,
 } from '../../store/index.ts'
-import { mayPass, type Listed, type ShopArchive } from '../../shop/index.ts'
+import { mayPass, type ListedBuild, type ShopArchive } from '../../shop/index.ts'
 import { specsNamed } from '../export-specs.ts'
 import type { OpenBuildCache } from '../open-build-cache.ts'
 import { openBuild } from '../open-build.ts'
@@ -237,7 +237,9 @@ export class Sender {
     return null
   }
 
-  #listed(build: string): { row: BuildRow; spec: EngineSpec; namesOf: NamesOf; listed: Listed } | Problem {
+  #listed(
+    build: string,
+  ): { row: BuildRow; spec: EngineSpec; namesOf: NamesOf; listed: ListedBuild } | Problem {
     const row = this.#store.build(build)
     if (row === null) return problem('build-unknown', {})
     const known = this.#openBuilds.known(build)
@@ -252,7 +254,7 @@ export class Sender {
   }
 }
 
-function listedOf(row: BuildRow, holder: string, standing: string | null): Listed {
+function listedOf(row: BuildRow, holder: string, standing: string | null): ListedBuild {
   const [year = row.year, ordinal = row.ordinal] = numberOf(row).split('-').map(Number)
   return {
     ...{ year, ordinal, holder, standing },

@@ -10,7 +10,7 @@ import { CommonLists } from './common-lists.ts'
 import { apartOf, otherLines } from './lines.ts'
 import { News } from './news.ts'
 import { ThisBench } from './this-bench.ts'
-import { WayToShop, type OpenArchive } from './way.ts'
+import { ShopLink, type OpenArchive } from './shop-link.ts'
 
 /** The password of the archive, kept apart from everything else. */
 export interface ShopSecret {
@@ -46,7 +46,7 @@ export class ShopDesk {
   readonly news = new News(newsWaitMs)
   readonly #services: ShopServices
   readonly #lists: CommonLists
-  #way: WayToShop | null = null
+  #link: ShopLink | null = null
   #address = ''
   #change = 0
   /** Why the shop that was joined cannot be asked at all. */
@@ -57,7 +57,7 @@ export class ShopDesk {
   constructor(services: ShopServices) {
     this.#services = services
     const { store, machine, now } = services
-    this.#lists = new CommonLists({ store, now, changed: () => this.news.tell('') })
+    this.#lists = new CommonLists({ store, now, changed: () => this.news.add('') })
     this.bench = new ThisBench(store, machine)
     this.#parted = new Set(store.shop.parted())
     const joined = kept.safeParse(store.preferences()[keptAs])
@@ -67,8 +67,8 @@ export class ShopDesk {
   get here(): BenchName {
     return this.bench.name
   }
-  get way(): WayToShop | null {
-    return this.#way
+  get link(): ShopLink | null {
+    return this.#link
   }
   get isJoined(): boolean {
     return this.#address !== ''
@@ -76,19 +76,19 @@ export class ShopDesk {
 
   /** Something was confirmed here. The network is not waited for. */
   noted(build: string): void {
-    this.#way?.sender.noted(build)
+    this.#link?.sender.noted(build)
   }
 
   /** People or wrenches of this bench were changed here. */
   listChanged(list: ListName): void {
-    if (this.#lists.noted(list) && this.#way !== null) void this.#lists.meet(this.#way.archive)
+    if (this.#lists.noted(list) && this.#link !== null) void this.#lists.meet(this.#link.archive)
   }
 
   /** Why a command may not be given although it keeps the rules of the build itself. */
   refusal(build: string, command: BuildCommand): Problem | null {
     if (command.type === 'hand-over') {
       if (!this.isJoined) return problem('shop-not-joined', {})
-      if (this.#way?.benches.some(({ id }) => id === command.to.id) !== true)
+      if (this.#link?.benches.some(({ id }) => id === command.to.id) !== true)
         return problem('bench-unknown', {})
       if (this.#hasLeft(build, command.to))
         return problem('bench-line-left', { name: this.#nameOfBuild(build), bench: command.to.name })
@@ -123,15 +123,15 @@ export class ShopDesk {
 
   /** Why the archive is not asked now, and since when; null where it may be. */
   cut(): ShopCut {
-    const connection = this.#way?.archive.connection()
+    const connection = this.#link?.archive.connection()
     if (this.#fault === null && connection?.kind === 'cut')
       return { since: connection.sinceUtc, problem: connection.problem }
-    const fault = this.#fault ?? this.#way?.problem ?? null
+    const fault = this.#fault ?? this.#link?.problem ?? null
     return fault === null ? null : { since: null, problem: fault }
   }
 
   readonly nameOf = (id: string): string =>
-    id === this.here.id ? this.here.name : (this.#way?.nameOf(id) ?? id)
+    id === this.here.id ? this.here.name : (this.#link?.nameOf(id) ?? id)
 
   /** An opened build as a window gets it. */
   stored(opened: OpenedBuild): StoredBuild {
@@ -156,7 +156,7 @@ export class ShopDesk {
     const change = this.#address === written ? this.#change : 0
     const keptShop = this.#services.store.keepPreferences({ [keptAs]: { address: written, change } })
     if (!keptShop.ok) return keptShop
-    void this.#way?.stop()
+    void this.#link?.stop()
     if (this.#address !== written) {
       this.#services.store.shop.forget()
       this.#lists.forget()
@@ -166,21 +166,21 @@ export class ShopDesk {
   }
 
   async leave(): Promise<Outcome<null>> {
-    await this.#way?.stop()
-    this.#way = null
+    await this.#link?.stop()
+    this.#link = null
     this.#address = ''
     this.#fault = null
     this.#services.secret.forget()
     this.#lists.forget()
     const forgotten = this.#services.store.shop.forget()
     if (!forgotten.ok) return forgotten
-    this.news.tell('')
+    this.news.add('')
     return this.#services.store.keepPreferences({ [keptAs]: null })
   }
 
   async stop(): Promise<void> {
     this.news.wake()
-    await this.#way?.stop()
+    await this.#link?.stop()
     await this.#lists.stop()
     this.#keepChange()
   }
@@ -195,9 +195,9 @@ export class ShopDesk {
 
   #joined(): NonNullable<ShopState['joined']> {
     const { store } = this.#services
-    this.#way?.sender.mark()
+    this.#link?.sender.mark()
     const waiting = store.shop.waiting()
-    const connection = this.#way?.archive.connection()
+    const connection = this.#link?.archive.connection()
     const named = (build: string) => {
       const row = store.build(build)
       return { build, name: row?.name ?? '', number: row === null ? '' : numberOf(row) }
@@ -206,7 +206,7 @@ export class ShopDesk {
       address: this.#address,
       connection: connection?.kind ?? 'untried',
       since: connection === undefined || connection.kind === 'untried' ? null : connection.sinceUtc,
-      problem: this.cut()?.problem ?? this.#way?.sender.trouble ?? null,
+      problem: this.cut()?.problem ?? this.#link?.sender.trouble ?? null,
       waiting: {
         entries: waiting.reduce((sum, { from, to }) => sum + to - from + 1, 0),
         builds: waiting.length,
@@ -226,7 +226,7 @@ export class ShopDesk {
         }))
       }),
       commonLists: listNames.filter((list) => this.#lists.isCommon(list)),
-      benches: (this.#way?.benches ?? []).map(({ id, name, program, seenAtUtc }) => ({
+      benches: (this.#link?.benches ?? []).map(({ id, name, program, seenAtUtc }) => ({
         ...{ id, name, program, seenAt: seenAtUtc },
         isHere: id === this.here.id,
       })),
@@ -237,26 +237,26 @@ export class ShopDesk {
     const { openArchive, secret, store, openBuilds, now, random, program } = this.#services
     this.#address = address
     this.#change = change
-    this.#way = null
+    this.#link = null
     const opened = this.#open(address, openArchive, secret)
     this.#fault = opened.ok ? null : opened.problem
     if (!opened.ok) return
-    this.#way = new WayToShop({
+    this.#link = new ShopLink({
       ...{ archive: opened.value, store, openBuilds, now, random, after: change },
       greeting: () => ({ ...this.here, program }),
       keepChange: (seen) => {
         this.#change = seen
       },
-      news: (build) => this.news.tell(build),
+      news: (build) => this.news.add(build),
       meetLists: (archive) => this.#lists.meet(archive),
       taken: (build) => {
         if (store.shop.lines(build).length === 0) return
         this.#parted.add(build)
-        this.#way?.sender.listAgain(build)
+        this.#link?.sender.listAgain(build)
       },
       sent: (build) => {
-        this.news.tell('')
-        if (this.#parted.has(build)) void this.#tellSettled(build)
+        this.news.add('')
+        if (this.#parted.has(build)) void this.#announceSettled(build)
       },
     })
   }
@@ -277,12 +277,12 @@ export class ShopDesk {
   }
 
   /** The archive lists a build as forked until it is told that people settled it. */
-  async #tellSettled(build: string): Promise<void> {
+  async #announceSettled(build: string): Promise<void> {
     const { store } = this.#services
     const own = eventsIn(store.entries(build))
     const settled = own.findLast(({ event }) => event.type === 'fork-settled')
-    if (settled?.event.type !== 'fork-settled' || this.#way === null) return
-    const { archive } = this.#way
+    if (settled?.event.type !== 'fork-settled' || this.#link === null) return
+    const { archive } = this.#link
     const forks = await archive.forks(build)
     if (!forks.ok) return
     const { reason, over, entry } = settled.event

@@ -16,14 +16,14 @@ export function shopRequests({
   return {
     'shop.read': async () => {
       // While nobody answers, nobody is asked: the page is not to wait for it.
-      if (desk.way?.archive.connection().kind === 'open') await desk.way.lookWhoIsThere()
+      if (desk.link?.archive.connection().kind === 'open') await desk.link.lookWhoIsThere()
       return done(desk.state())
     },
 
     'shop.name-bench': async ({ name }) => {
       const called = desk.bench.call(name)
       if (!called.ok) return called
-      await desk.way?.greet()
+      await desk.link?.greet()
       return done(desk.state())
     },
 
@@ -39,8 +39,8 @@ export function shopRequests({
 
     'shop.open': async ({ build }) => {
       // While nobody answers, nobody is asked, unless nothing is here.
-      const isAsked = desk.way !== null && (desk.cut() === null || store.build(build) === null)
-      const taken = isAsked ? await desk.way.take(build) : null
+      const isAsked = desk.link !== null && (desk.cut() === null || store.build(build) === null)
+      const taken = isAsked ? await desk.link.take(build) : null
       const opened = openBuild(store, build)
       // What was taken in before is shown as of then; why it is not of now, the page says anyway.
       if (!opened.ok) return taken === null || taken.ok ? opened : taken

@@ -18,7 +18,7 @@ import {
 } from './rows.ts'
 import { linesOf, pageOf } from './search.ts'
 import { hash, sendTo } from './send.ts'
-import { openWay } from './way.ts'
+import { openServerLine } from './server-line.ts'
 
 export interface ArchiveOptions extends Partial<FollowTimes> {
   readonly now?: () => Date
@@ -38,7 +38,7 @@ export function postgresArchive(
     retryMs = [250, 15_000],
   }: ArchiveOptions = {},
 ): ShopArchive {
-  const way = openWay(destination, { now, mostAnswerMs })
+  const line = openServerLine(destination, { now, mostAnswerMs })
   const one = linesOf('SELECT $1::uuid AS id')
 
   /** Planned for its values each time: how common a word is decides how it is best looked for. */
@@ -46,13 +46,13 @@ export function postgresArchive(
     (await sql.unsafe<BuildRow[]>(text, [...values], { prepare: false })).map(buildIn)
 
   const lastChange: ShopArchive['lastChange'] = () =>
-    way.ask(async (sql) => {
+    line.ask(async (sql) => {
       const [row] = await sql<{ last: string }[]>`SELECT coalesce(max(change), 0) AS last FROM build`
       return done(Number(row?.last ?? 0))
     })
 
   const changesAfter: ShopArchive['changesAfter'] = (change) =>
-    way.ask(async (sql) =>
+    line.ask(async (sql) =>
       done(
         (
           await sql<BuildRow[]>`
@@ -64,16 +64,16 @@ export function postgresArchive(
 
   return {
     shop: destination.address.shop,
-    connection: () => way.connection(),
+    connection: () => line.connection(),
     greet: ({ id, name, program }) =>
-      way.ask(async (sql) => {
+      line.ask(async (sql) => {
         await sql`
           INSERT INTO bench (id, name, program) VALUES (${id}, ${name}, ${program})
           ON CONFLICT (id) DO UPDATE SET name = excluded.name, program = excluded.program, seen_at = now()`
         return done(null)
       }),
     benches: () =>
-      way.ask(async (sql) =>
+      line.ask(async (sql) =>
         done(
           (await sql<BenchRow[]>`SELECT id, name, program, seen_at FROM bench ORDER BY name COLLATE "C"`).map(
             benchIn,
@@ -81,7 +81,7 @@ export function postgresArchive(
         ),
       ),
     lacking: ({ specs, photos }) =>
-      way.ask(async (sql) => {
+      line.ask(async (sql) => {
         const [hasSpec, hasPhoto] = await Promise.all([
           sql<
             { sha256: Buffer }[]
@@ -96,28 +96,28 @@ export function postgresArchive(
         return done({ specs: lacksIn(hasSpec, specs), photos: lacksIn(hasPhoto, photos) })
       }),
     keepSpec: ({ text, engine, demo }: KeptSpec) =>
-      way.ask(async (sql) => {
+      line.ask(async (sql) => {
         await sql`
           INSERT INTO spec (sha256, text, engine, demo) VALUES (${hash(sha256(text))}, ${text}, ${engine}, ${demo})
           ON CONFLICT DO NOTHING`
         return done(null)
       }),
     keepPhoto: (bytes) =>
-      way.ask(async (sql) => {
+      line.ask(async (sql) => {
         await sql`
           INSERT INTO photo (sha256, bytes) VALUES (${hash(photoHash(bytes))}, ${Buffer.from(bytes)}) ON CONFLICT DO NOTHING`
         return done(null)
       }),
-    send: (consignment) => way.ask((sql) => sendTo(sql, consignment)),
+    send: (consignment) => line.ask((sql) => sendTo(sql, consignment)),
     builds: (search = {}) =>
-      way.ask(async (sql) => {
+      line.ask(async (sql) => {
         const { sql: page, values } = pageOf(search)
         return done(await lines(sql, linesOf(page), values))
       }),
     build: (id) =>
-      way.ask(async (sql) => done((await lines(sql, one, [id])).find(({ entries }) => entries > 0) ?? null)),
+      line.ask(async (sql) => done((await lines(sql, one, [id])).find(({ entries }) => entries > 0) ?? null)),
     entries: (build, after = 0) =>
-      way.ask(async (sql) =>
+      line.ask(async (sql) =>
         done(
           (
             await sql<EntryRow[]>`
@@ -126,19 +126,19 @@ export function postgresArchive(
         ),
       ),
     spec: (sha256) =>
-      way.ask(async (sql) => {
+      line.ask(async (sql) => {
         const [row] = await sql<
           KeptSpec[]
         >`SELECT text, engine, demo FROM spec WHERE sha256 = ${hash(sha256)}`
         return done(row === undefined ? null : { text: row.text, engine: row.engine, demo: row.demo })
       }),
     photo: (sha256) =>
-      way.ask(async (sql) => {
+      line.ask(async (sql) => {
         const [row] = await sql<{ bytes: Buffer }[]>`SELECT bytes FROM photo WHERE sha256 = ${hash(sha256)}`
         return done(row?.bytes ?? null)
       }),
     buildsOf: (ids) =>
-      way.ask(async (sql) =>
+      line.ask(async (sql) =>
         done(
           (
             await sql<BuildRow[]>`
@@ -149,9 +149,9 @@ export function postgresArchive(
       ),
     lastChange,
     changesAfter,
-    follow: followOn(destination, way, { changesAfter, lastChange }, { askEachMs, retryMs }),
+    follow: followOn(destination, line, { changesAfter, lastChange }, { askEachMs, retryMs }),
     forks: (build) =>
-      way.ask(async (sql) =>
+      line.ask(async (sql) =>
         done(
           forksIn(
             await sql<ForkRow[]>`
@@ -164,7 +164,7 @@ export function postgresArchive(
         ),
       ),
     settle: ({ build, at, sha256 }, { bench, person, reason }) =>
-      way.ask(async (sql) => {
+      line.ask(async (sql) => {
         const settled = await sql`
           INSERT INTO fork_settled (build, sha256, bench, person, reason)
           SELECT build, sha256, ${bench}, ${person}, ${reason} FROM fork_entry
@@ -173,7 +173,7 @@ export function postgresArchive(
         return settled.count === 0 ? refused('shop-fork-unknown', {}) : done(null)
       }),
     commonLists: () =>
-      way.ask(async (sql) =>
+      line.ask(async (sql) =>
         done(
           (await sql<{ name: ListName }[]>`SELECT name FROM list WHERE common ORDER BY name`).map(
             ({ name }) => name,
@@ -181,7 +181,7 @@ export function postgresArchive(
         ),
       ),
     listItems: (list) =>
-      way.ask(async (sql) =>
+      line.ask(async (sql) =>
         done(
           (
             await sql<ItemRow[]>`SELECT id, json, at, bench FROM list_item WHERE list = ${list} ORDER BY id`
@@ -189,7 +189,7 @@ export function postgresArchive(
         ),
       ),
     keepListItems: (list, items) =>
-      way.ask(async (sql) => {
+      line.ask(async (sql) => {
         const rows = items.map(({ id, json, atUtc, bench }) => ({ list, id, json, at: atUtc, bench }))
         // That nothing earlier takes the place of what is there, a trigger sees to.
         if (rows.length > 0)
@@ -198,6 +198,6 @@ export function postgresArchive(
             ON CONFLICT (list, id) DO UPDATE SET json = excluded.json, at = excluded.at, bench = excluded.bench`
         return done(null)
       }),
-    close: () => way.close(),
+    close: () => line.close(),
   }
 }

@@ -3,7 +3,7 @@ import type { ShopArchive, ShopListener } from '../archive.ts'
 import { dial, type Destination } from './dial.ts'
 import { followingFrom } from '../following.ts'
 import { listsAreOther } from './migrations/index.ts'
-import type { Way } from './way.ts'
+import type { ServerLine } from './server-line.ts'
 
 export interface FollowTimes {
   /** How often it is asked whether anything was added that was not told: a line may be dead without saying so. */
@@ -18,7 +18,7 @@ export interface FollowTimes {
  */
 export function followOn(
   destination: Destination,
-  way: Way,
+  way: ServerLine,
   { changesAfter, lastChange }: Pick<ShopArchive, 'changesAfter' | 'lastChange'>,
   { askEachMs, retryMs: [least, most] }: FollowTimes,
 ) {

@@ -1,9 +1,9 @@
 import type { Sql, TransactionSql } from 'postgres'
 import { done, refused, type Outcome } from '../../../core/problem/index.ts'
 import type { StoredEntry } from '../../store/index.ts'
-import { isListed, type Consignment, type Listed, type Receipt } from '../archive.ts'
+import { isListed, type Consignment, type ListedBuild, type Receipt } from '../archive.ts'
 import { foundBy } from '../found-by.ts'
-import { placed, type Known, type Root } from '../placing.ts'
+import { placed, type KnownBuild, type Root } from '../placing.ts'
 import { transaction } from './transaction.ts'
 
 /**
@@ -52,7 +52,7 @@ async function list(sql: TransactionSql, consignment: Consignment): Promise<void
 }
 
 /** As if the archive had all that comes before them, and nothing else. */
-function ownOnly(entries: readonly StoredEntry[]): Known {
+function ownOnly(entries: readonly StoredEntry[]): KnownBuild {
   return { count: (entries[0]?.seq ?? 1) - 1, hashAt: () => null, rootOf: () => null }
 }
 
@@ -61,7 +61,7 @@ async function knownOf(
   sql: TransactionSql,
   build: string,
   entries: readonly StoredEntry[],
-): Promise<Known | null> {
+): Promise<KnownBuild | null> {
   const [first, last] = [entries[0]?.seq ?? 0, entries.at(-1)?.seq ?? 0]
   const [[row], there, forks] = await Promise.all([
     sql<{ entries: number }[]>`SELECT entries FROM build WHERE id = ${build} FOR UPDATE`,
@@ -125,7 +125,7 @@ async function addWords(sql: TransactionSql, consignment: Consignment): Promise<
 }
 
 /** The columns of a build that a bench says. */
-export function columnsOf(listed: Listed) {
+export function columnsOf(listed: ListedBuild) {
   return {
     year: listed.year,
     ordinal: listed.ordinal,

@@ -1,6 +1,6 @@
 import { searchWords, type BuildEvent, type Mention } from '../../../core/builds/index.ts'
 import type { Outcome } from '../../../core/problem/index.ts'
-import type { Consignment, Listed } from '../../../electron/shop/index.ts'
+import type { Consignment, ListedBuild } from '../../../electron/shop/index.ts'
 import { seal, type StoredEntry } from '../../../electron/store/chain/chain.ts'
 import { sha256, type KeptSpec } from '../../../electron/store/index.ts'
 
@@ -49,7 +49,7 @@ export function chainOf(build: string, count: number, common = count, word = '')
   return entries
 }
 
-export const listed: Listed = {
+export const listed: ListedBuild = {
   year: 2026,
   ordinal: 1,
   name: 'Ferry, port engine',
@@ -77,7 +77,7 @@ export function consignment(
     bench = first,
     counts = null,
     ...about
-  }: Partial<Listed> &
+  }: Partial<ListedBuild> &
     Partial<Pick<Consignment, 'bench' | 'counts'>> & { readonly mentions?: readonly Mention[] } = {},
 ): Consignment {
   const { mentions: words = entries[0]?.seq === 1 ? mentions : [], ...rest } = about

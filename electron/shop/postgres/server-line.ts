@@ -7,7 +7,7 @@ import { dial, type Destination } from './dial.ts'
 import { latestShopVersion } from './migrations/index.ts'
 import { findThere } from './find-there.ts'
 
-export interface Way {
+export interface ServerLine {
   connection(): ShopConnection
   /** Called at each change, until what it returns is called. */
   watch(listener: (connection: ShopConnection) => void): () => void
@@ -19,7 +19,7 @@ export interface Way {
   close(): Promise<void>
 }
 
-export interface WayOptions {
+export interface ServerLineOptions {
   readonly now: () => Date
   /** How long an answer may take; a line on which nothing comes is cut for this program long before it is for TCP. */
   readonly mostAnswerMs: number
@@ -27,7 +27,10 @@ export interface WayOptions {
 
 const connections = 2
 
-export function openWay(destination: Destination, { now, mostAnswerMs }: WayOptions): Way {
+export function openServerLine(
+  destination: Destination,
+  { now, mostAnswerMs }: ServerLineOptions,
+): ServerLine {
   const { address } = destination
   const watching = new Set<(connection: ShopConnection) => void>()
   let connection: ShopConnection = { kind: 'untried' }

@@ -5,7 +5,7 @@ import {
   follows,
   mentionsIn,
   numberWord,
-  type Begun,
+  type BuildOrigin,
   type BuildRow,
   type KeptSpec,
   type Store,
@@ -28,7 +28,7 @@ import { openBuild } from '../open-build.ts'
  * Takes into the record here what other benches have sent to the archive. What follows the entries here is added to them; what does not is
  * kept beside them as another line. A build that comes for the first time is held against the rules, like one that comes in a file.
  */
-export class Taker {
+export class BuildReceiver {
   readonly #store: Store
   readonly #openBuilds: OpenBuildCache
   readonly #archive: ShopArchive
@@ -78,7 +78,7 @@ export class Taker {
     if (!photos.ok) return photos
     // Noted before the entries are there, as in an import.
     if (allowedOnce !== null) keepUnderEarlierRules(this.#store, build, allowedOnce)
-    const begun: Begun | null =
+    const begun: BuildOrigin | null =
       first.bench === this.#bench
         ? null
         : { bench: this.#benchNamed(first.bench), number: `${year}-${numberWord(ordinal)}` }

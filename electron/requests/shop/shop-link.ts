@@ -4,7 +4,7 @@ import { mayPass } from '../../shop/index.ts'
 import type { Store } from '../../store/index.ts'
 import type { OpenBuildCache } from '../open-build-cache.ts'
 import { Sender } from './sender.ts'
-import { Taker } from './taker.ts'
+import { BuildReceiver } from './build-receiver.ts'
 
 /** Opens the way to an archive; whether anything answers there, its first question tells. */
 export type OpenArchive = (address: ShopAddress, password: string | null) => Outcome<ShopArchive>
@@ -17,12 +17,12 @@ const againMs = 5_000
 const atOnce = 200
 
 /** The way between this bench and the archive of a shop, while it belongs to it: what goes, what comes, and who is there. */
-export class WayToShop {
+export class ShopLink {
   readonly archive: ShopArchive
   readonly sender: Sender
-  readonly #taker: Taker
+  readonly #receiver: BuildReceiver
   readonly #greeting: () => { id: string; name: string; program: string }
-  readonly #services: WayServices
+  readonly #services: ShopLinkServices
   /** What came and is to be looked at, by build: the last state of each. */
   readonly #coming = new Map<string, ShopBuild>()
   readonly #timer: NodeJS.Timeout
@@ -37,7 +37,7 @@ export class WayToShop {
   /** Much was added that was not told one by one. */
   #isBehind = false
 
-  constructor(services: WayServices) {
+  constructor(services: ShopLinkServices) {
     const { archive, store, openBuilds, greeting, now, random } = services
     this.archive = archive
     this.#seen = services.after
@@ -49,7 +49,7 @@ export class WayToShop {
       changed: (build) => services.sent(build),
     })
     const nameOf = (id: string) => this.nameOf(id)
-    this.#taker = new Taker({ store, openBuilds, archive, bench, nameOf, now })
+    this.#receiver = new BuildReceiver({ store, openBuilds, archive, bench, nameOf, now })
     this.#timer = setInterval(() => {
       void this.greet()
       void services.meetLists(archive) // a server may tell nothing
@@ -188,7 +188,7 @@ export class WayToShop {
 
   async #take(row: ShopBuild): Promise<Outcome<boolean>> {
     if (!this.#benches.some(({ id }) => id === row.bench)) await this.lookWhoIsThere()
-    const taken = await this.#taker.take(row)
+    const taken = await this.#receiver.take(row)
     if (taken.ok && taken.value) this.#services.taken(row.id)
     return taken
   }
@@ -200,7 +200,7 @@ export class WayToShop {
   }
 }
 
-export interface WayServices {
+export interface ShopLinkServices {
   readonly archive: ShopArchive
   readonly store: Store
   readonly openBuilds: OpenBuildCache
