@@ -1,5 +1,5 @@
 import type { DrawnBearing } from './parts/bearings.ts'
-import { cornersOf, type Point } from './scene/box.ts'
+import { cornersOf, type Point } from '../plane/index.ts'
 import type { Drawing } from './drawing.ts'
 import type { BearingFact, DrawingFacts, NoteFact } from './facts.ts'
 import { onFace } from './case/on-face.ts'

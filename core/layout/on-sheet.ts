@@ -1,5 +1,5 @@
 import { inMillimetres } from '../quantity/index.ts'
-import type { Point } from './scene/box.ts'
+import type { Point } from '../plane/index.ts'
 import type { Drawing } from './drawing.ts'
 import type { OnFace } from './case/on-face.ts'
 import type { Box } from './scene/scene.ts'

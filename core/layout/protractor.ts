@@ -1,6 +1,6 @@
 import { angleAmount, degrees, type Angle } from '../quantity/index.ts'
 import type { Words } from '../words/index.ts'
-import { grown, type Point } from './scene/box.ts'
+import { grown, type Point } from '../plane/index.ts'
 import type { Box, CircleShape, LineShape, Role, Scene, Shape } from './scene/scene.ts'
 
 /** Directions of a wrench's handle at a fastener, in degrees clockwise from straight up on the sheet. */

@@ -1,4 +1,4 @@
-import { middleOf } from './scene/box.ts'
+import { middleOf } from '../plane/index.ts'
 import type { Sheet } from './facts.ts'
 import type { Box } from './scene/scene.ts'
 

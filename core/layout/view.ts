@@ -1,6 +1,6 @@
 import type { EngineCase, Face } from '../engine/index.ts'
 import type { Words } from '../words/index.ts'
-import type { Point } from './scene/box.ts'
+import type { Point } from '../plane/index.ts'
 import type { View } from './facts.ts'
 
 /** A place in the engine's own frame, in mm, turned into its place on the sheet (x right, y down), in mm. */

@@ -33,15 +33,15 @@ export function findRequest(services: Services): Pick<HandlersOf<'builds'>, 'bui
         from: from && `${from}T00:00:00.000Z`,
         to: to && new Date(Date.parse(to) + dayMs).toISOString(),
       }
-      const { link: way } = desk
+      const { link } = desk
       if (of === 'here' || !desk.isJoined)
         return done(pageOf(linesHere(services, language, store.builds(ofRecord(search, pageLines + 1)))))
       // While nobody answers, nobody is asked: what is here is shown at once.
       const cut = desk.cut()
       const there =
-        way === null || cut !== null
+        link === null || cut !== null
           ? { lines: [], cut }
-          : await linesThere(services, way.archive, language, search)
+          : await linesThere(services, link.archive, language, search)
       if ('ok' in there) return there
       return done({ ...pageOf(merged(services, language, search, there)), shop: { cut: there.cut } })
     },

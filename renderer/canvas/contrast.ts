@@ -13,6 +13,6 @@ function luminance(colour: string): number {
 }
 
 /** Whichever of two colours stands out more on the ground. */
-export function clearer(ground: string, one: string, other: string): string {
+export function clearerColour(ground: string, one: string, other: string): string {
   return contrast(ground, one) >= contrast(ground, other) ? one : other
 }

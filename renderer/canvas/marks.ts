@@ -5,7 +5,7 @@ import {
   type Shape,
   type SwatchShape,
 } from '../../core/layout/index.ts'
-import { clearer } from './contrast.ts'
+import { clearerColour } from './contrast.ts'
 import type { Look } from './look.ts'
 import { patternMarks, slanting } from './pattern.ts'
 
@@ -147,7 +147,7 @@ function swatchMarks(shape: SwatchShape, looks: Readonly<Record<Role, Look>>, px
   const { x, y, width, height, colour, pattern } = shape
   const points = [x, y, x + width, y, x + width, y + height, x, y + height]
   const path = { kind: 'path', points, closed: true } as const
-  const stroke = clearer(colour, '#1E242B', '#FFFFFF')
+  const stroke = clearerColour(colour, '#1E242B', '#FFFFFF')
   // A small shell has a finer pattern, so that enough of it shows round the plate.
   const step = Math.max(Math.min(6.5 * px, Math.min(width, height) / 4.5), 3 * px)
   const marks = patternMarks(pattern, { left: x, top: y, width, height }, step)

@@ -1,4 +1,4 @@
-import type { Point } from '../scene/box.ts'
+import type { Point } from '../../plane/index.ts'
 import type { OnFace } from './on-face.ts'
 import type { Box } from '../scene/scene.ts'
 import type { Projection } from '../view.ts'

@@ -2,7 +2,7 @@ import { inMillimetres } from '../../quantity/index.ts'
 import { axisAt } from './axis-place.ts'
 import type { Drawing } from '../drawing.ts'
 import { flat, moved } from '../on-sheet.ts'
-import type { Point } from '../scene/box.ts'
+import type { Point } from '../../plane/index.ts'
 import type { LineShape, Shape } from '../scene/scene.ts'
 import { acrossAnEnd } from '../view.ts'
 

@@ -1,6 +1,6 @@
 import { inMillimetres } from '../../quantity/index.ts'
 import type { EngineCase } from '../../engine/index.ts'
-import type { Point } from '../scene/box.ts'
+import type { Point } from '../../plane/index.ts'
 import { inside, spanAt } from './polygon.ts'
 
 /** One cylinder's bore as it shows in a face, in mm of the face's own frame. */

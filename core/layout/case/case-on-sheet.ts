@@ -1,5 +1,5 @@
 import { axisAt, bearingsAt } from './axis-place.ts'
-import { boxAround, type Point } from '../scene/box.ts'
+import { boxAround, type Point } from '../../plane/index.ts'
 import type { Disc } from '../labels/discs.ts'
 import { endShapes, type EndNames } from '../labels/ends.ts'
 import { fastenerLanes, type FastenerLanes, type LaneDepths } from '../labels/fastener-lanes.ts'

@@ -1,4 +1,4 @@
-import { boxAround, type Point } from '../scene/box.ts'
+import { boxAround, type Point } from '../../plane/index.ts'
 import type { BearingPlace, OnFace } from './on-face.ts'
 import type { Boss } from './outline.ts'
 import { spanOver } from './polygon.ts'

@@ -1,6 +1,6 @@
 import { inMillimetres } from '../../quantity/index.ts'
 import { headWidth, type Bead, type EngineSpec } from '../../engine/index.ts'
-import { boxAround, type Point } from '../scene/box.ts'
+import { boxAround, type Point } from '../../plane/index.ts'
 import { areaOf, onFace, type OnFace } from './on-face.ts'
 import { rounded } from './polygon.ts'
 import type { Box } from '../scene/scene.ts'

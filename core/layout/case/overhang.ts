@@ -1,4 +1,4 @@
-import { boxAround, type Point } from '../scene/box.ts'
+import { boxAround, type Point } from '../../plane/index.ts'
 import type { Disc } from '../labels/discs.ts'
 import { inside, nearestOn } from './polygon.ts'
 import type { Box } from '../scene/scene.ts'

@@ -1,4 +1,4 @@
-import { nearestOnSegment, spanOf, type Point } from '../scene/box.ts'
+import { nearestOnSegment, spanOf, type Point } from '../../plane/index.ts'
 
 /** Points on each rounded corner: enough that an arc of a few millimetres looks round at any zoom. */
 const stepsInCorner = 5

@@ -3,7 +3,7 @@ import type { DrawingFacts } from '../facts.ts'
 import type { Content } from '../content.ts'
 import type { OnFace } from '../case/on-face.ts'
 import type { Boss } from '../case/outline.ts'
-import type { Point } from '../scene/box.ts'
+import type { Point } from '../../plane/index.ts'
 import { acrossAnEnd } from '../view.ts'
 import { acrossOf, piecesOf, type Piece } from './pieces.ts'
 

@@ -1,9 +1,9 @@
 import { inMillimetres } from '../../quantity/index.ts'
 import type { Counterweight, Crank, CrankThrow, EngineSpec, Rod } from '../../engine/index.ts'
-import type { Point } from '../scene/box.ts'
+import type { Point } from '../../plane/index.ts'
 
 /** A round piece looked at along the crank, in mm from its axis: `y` across, `z` over it. */
-export interface Round {
+export interface RoundPiece {
   readonly y: number
   readonly z: number
   readonly radius: number
@@ -18,7 +18,7 @@ export interface Piece {
   readonly from: number
   readonly to: number
   /** Its silhouette along the crank is the hull of these. */
-  readonly rounds: readonly Round[]
+  readonly rounds: readonly RoundPiece[]
 }
 
 /** Room beside a saddle with thrust washers, for them, in mm: a web stands off so far where there is more between it and the saddle. */
@@ -133,7 +133,7 @@ function betweenBearings(before: Bearing, after: Bearing): readonly Piece[] {
   const [from, to] = [before.to + free(before), after.from - free(after)]
   const [one, other] = [before.rounds[0]!, after.rounds[0]!]
   const id = `${before.id}+${after.id}`
-  const shaft = (from: number, to: number, { y, z, radius }: Round, which: string): readonly Piece[] =>
+  const shaft = (from: number, to: number, { y, z, radius }: RoundPiece, which: string): readonly Piece[] =>
     to > from
       ? [{ id: `shaft/${id}${which}`, kind: 'shaft', about: null, from, to, rounds: [{ y, z, radius }] }]
       : []

@@ -1,6 +1,6 @@
 import { inMillimetres } from '../../quantity/index.ts'
 import type { EngineSpec, Fastener } from '../../engine/index.ts'
-import { distanceTo, spanOf, type Point } from '../scene/box.ts'
+import { distanceTo, spanOf, type Point } from '../../plane/index.ts'
 import type { Content } from '../content.ts'
 import type { DrawingFacts } from '../facts.ts'
 import type { Box } from '../scene/scene.ts'

@@ -1,6 +1,6 @@
 import { halfName, type EngineSpec, type Face, type Fit } from '../../engine/index.ts'
 import type { Words } from '../../words/index.ts'
-import type { Point } from '../scene/box.ts'
+import type { Point } from '../../plane/index.ts'
 import { cutOff, inRoom, lineWidth, stacked, stackSize, type Line } from './label.ts'
 import type { Box, LineShape, Shape, TextShape } from '../scene/scene.ts'
 import { leastCapital, type Sizes } from '../sizes.ts'

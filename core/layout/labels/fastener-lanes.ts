@@ -1,4 +1,4 @@
-import type { Point } from '../scene/box.ts'
+import type { Point } from '../../plane/index.ts'
 import { leastRadius, type Disc } from './discs.ts'
 import type { Span, Spans } from './lane-span.ts'
 import { leastCapital } from '../sizes.ts'

@@ -1,4 +1,4 @@
-import type { Point } from '../scene/box.ts'
+import type { Point } from '../../plane/index.ts'
 import type { Line } from './label.ts'
 
 /** A thing that is named in a lane: where it is, in mm of the engine's own frame, and to which edge its name goes. */

@@ -1,4 +1,4 @@
-import { boxAround } from '../scene/box.ts'
+import { boxAround } from '../../plane/index.ts'
 import type { Box, Shape } from '../scene/scene.ts'
 import { textBox } from '../scene/about-at.ts'
 

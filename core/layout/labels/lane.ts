@@ -1,4 +1,4 @@
-import type { Point } from '../scene/box.ts'
+import type { Point } from '../../plane/index.ts'
 import type { Span } from './lane-span.ts'
 import { cutOff, inARow, inRoom, rowSize, stackSize, stacked, type Line } from './label.ts'
 import type { Box, Shape } from '../scene/scene.ts'

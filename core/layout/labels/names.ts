@@ -11,7 +11,7 @@ import { areaOf, type OnFace } from '../case/on-face.ts'
 import type { Sizes } from '../sizes.ts'
 import { acrossAnEnd } from '../view.ts'
 import { boresInPlan } from '../case/bores.ts'
-import type { Point } from '../scene/box.ts'
+import type { Point } from '../../plane/index.ts'
 
 /** A face with all that may have a name on it. */
 interface NamedFace {

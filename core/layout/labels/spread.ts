@@ -1,4 +1,4 @@
-import { spanOf, type Point } from '../scene/box.ts'
+import { spanOf, type Point } from '../../plane/index.ts'
 
 const rounds = 80
 /** A symbol is not moved further than so many of its own radii: it would no longer be where its fastener is. */

@@ -1,6 +1,6 @@
 import { inMillimetres } from '../../quantity/index.ts'
 import type { Bead } from '../../engine/index.ts'
-import type { Point } from '../scene/box.ts'
+import type { Point } from '../../plane/index.ts'
 import type { Drawing } from '../drawing.ts'
 import { cornersOnSheet, flat, placeOf } from '../on-sheet.ts'
 import { keepOutId } from '../labels/names.ts'

@@ -1,4 +1,4 @@
-import { boxBetween } from '../scene/box.ts'
+import { boxBetween } from '../../plane/index.ts'
 import type { DrawingFacts } from '../facts.ts'
 import type { BearingPlace } from '../case/on-face.ts'
 import type { Box } from '../scene/scene.ts'

@@ -1,4 +1,4 @@
-import { boxBetween, cornersOf, grown, middleOf, type Point } from '../scene/box.ts'
+import { boxBetween, cornersOf, grown, middleOf, type Point } from '../../plane/index.ts'
 import type { Drawing } from '../drawing.ts'
 import { flat, moved } from '../on-sheet.ts'
 import { leastReach, letterShare, symbolWidth, wantedReach } from './bearing-size.ts'

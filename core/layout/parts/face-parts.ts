@@ -3,7 +3,7 @@ import { splitOfCase, type FacePart } from '../../engine/index.ts'
 import type { Drawing } from '../drawing.ts'
 import { areaOf } from '../case/on-face.ts'
 import { cornersOnSheet, flat, moved, onSheet, placeOf } from '../on-sheet.ts'
-import type { Point } from '../scene/box.ts'
+import type { Point } from '../../plane/index.ts'
 import type { CircleShape, LineShape, Role, Shape } from '../scene/scene.ts'
 
 /** Seals, plugs, valves and strainers in the face. */

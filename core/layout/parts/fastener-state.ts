@@ -1,4 +1,4 @@
-import type { Point } from '../scene/box.ts'
+import type { Point } from '../../plane/index.ts'
 import type { Disc } from '../labels/discs.ts'
 import type { DrawingFacts, FastenerState } from '../facts.ts'
 

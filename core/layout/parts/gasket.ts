@@ -2,7 +2,7 @@ import { inMillimetres } from '../../quantity/index.ts'
 import type { Drawing } from '../drawing.ts'
 import { inside, nearestOn } from '../case/polygon.ts'
 import { flat, onSheet } from '../on-sheet.ts'
-import type { Point } from '../scene/box.ts'
+import type { Point } from '../../plane/index.ts'
 import type { LineShape } from '../scene/scene.ts'
 
 /** Between two strokes of the hatching, in px. */

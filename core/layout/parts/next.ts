@@ -1,6 +1,6 @@
 import { halfName } from '../../engine/index.ts'
 import type { DrawnBearing } from './bearings.ts'
-import { cornersOf, grown, middleOf, type Point } from '../scene/box.ts'
+import { cornersOf, grown, middleOf, type Point } from '../../plane/index.ts'
 import type { Disc } from '../labels/discs.ts'
 import type { Drawing } from '../drawing.ts'
 import { flat } from '../on-sheet.ts'

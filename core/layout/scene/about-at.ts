@@ -1,4 +1,4 @@
-import { boxAround, distanceTo, distanceToSegment, grown, type Point } from './box.ts'
+import { boxAround, distanceTo, distanceToSegment, grown, type Point } from '../../plane/index.ts'
 import { inside } from '../case/polygon.ts'
 import type { Box, LineShape, Role, Scene, Shape, TextShape } from './scene.ts'
 import { textWidth } from '../labels/text-width.ts'

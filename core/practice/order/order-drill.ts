@@ -44,7 +44,7 @@ export function orderDrill(spec: EngineSpec, seed: string): OrderDrill | null {
 }
 
 /** What is pulled in one go: a pass, or one cap in a pass where the procedure goes cap by cap. */
-interface Round {
+interface PullRound {
   readonly procedure: Procedure
   readonly pass: number
   readonly cap: string | null
@@ -54,9 +54,9 @@ interface Round {
   readonly next: AfterPass
 }
 
-function roundsOf(procedure: Procedure): readonly Round[] {
+function roundsOf(procedure: Procedure): readonly PullRound[] {
   const planned = plannedPulls(procedure)
-  return [...procedure.passes.keys()].flatMap((pass): readonly Round[] => {
+  return [...procedure.passes.keys()].flatMap((pass): readonly PullRound[] => {
     const inPass = pulledIn(procedure, pass)
     if (inPass.length === 0) return []
     if (procedure.caps === undefined) {

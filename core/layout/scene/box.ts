@@ -1,1 +1,0 @@
-export * from '../../plane/index.ts'
