@@ -1,4 +1,4 @@
-import { idFrom } from '../begin.ts'
+import { idFrom } from '../id-from.ts'
 import type { SpecDocument } from '../placing/index.ts'
 import type { OrderNamed } from './order-edits.ts'
 

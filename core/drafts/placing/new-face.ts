@@ -1,6 +1,6 @@
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import type { SpecDocument } from '../../engine/index.ts'
-import { idFrom } from '../begin.ts'
+import { idFrom } from '../id-from.ts'
 
 type Face = SpecDocument['case']['faces'][number]
 
