@@ -117,7 +117,10 @@ function followed(
   }
   // An earlier version of the program did not ask over the open time of a sealant, which is no fault of the entries.
   const wasAsked = event.type === 'fastener-pulled' && event.overTime !== undefined
-  const decided = decide(spec, state, command, wasAsked ? at : null, benchOf(event))
+  // Which bench began the build, no entry says before one that takes it over from there.
+  const isFirstTaking = event.type === 'build-taken-over' && state.bench === null
+  const before = isFirstTaking ? { ...state, bench: event.from } : state
+  const decided = decide(spec, before, command, wasAsked ? at : null, benchOf(event))
   if (!decided.ok) return decided.problem
   return decided.value.length > 0 ? decided.value : problem('entry-not-as-decided', {})
 }

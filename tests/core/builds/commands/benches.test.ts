@@ -127,6 +127,14 @@ describe('the entries of a build that went from bench to bench', () => {
       }
     }
     expect(against(entries)).toBeNull()
+    // Which bench began a build, its record alone knows: the entries say so no sooner than in this.
+    const shop = atFirst()
+    shop.bench = second
+    shop.does({ type: 'take-over', reason: 'Bench 1 is dark' })
+    const taken = shop.entries.map((entry) =>
+      entry.event.type === 'build-taken-over' ? { ...entry, event: { ...entry.event, from: first } } : entry,
+    )
+    expect(against(taken)).toBeNull()
     const forged = entries.map((entry) =>
       entry.event.type === 'build-handed-over'
         ? { ...entry, event: { ...entry.event, from: second, to: second } }

@@ -212,10 +212,15 @@ describe('a bench that comes after a fork was settled', () => {
     return bench.does(build, { type: 'settle-fork', ...over, ...(givesWay && { givesWay }) })
   }
 
+  /** In the archive too. */
+  const isSettled = (bench: TestBench) =>
+    until(async () => (await bench.get('shop.read', {})).joined?.waiting.entries === 0)
+
   it('reads the line that counts, follows it, and can go on with it', async () => {
     const { shop, first, build } = await apart()
     // The archive had the other line first.
     expect((await settleAt(first, build)).ok).toBe(true)
+    await isSettled(first)
     const third = await benchOf(shop, 'Foreman')
     await third.looksAt(build, 4)
     expect(hashesOf(third, build)).toEqual(hashesOf(first, build))
@@ -229,6 +234,16 @@ describe('a bench that comes after a fork was settled', () => {
     await until(() => first.store.build(build)?.entries === 8)
     expect(hashesOf(third, build)).toEqual(hashesOf(first, build))
     expect([...first.bugs, ...third.bugs]).toEqual([])
+  })
+
+  it('reads it too where the bench that took it over has the line that counts', async () => {
+    const { shop, second, build } = await apart()
+    expect((await settleAt(second, build)).ok).toBe(true)
+    await isSettled(second)
+    const third = await benchOf(shop, 'Foreman')
+    await third.looksAt(build, 3)
+    expect(hashesOf(third, build)).toEqual(hashesOf(second, build))
+    expect((await third.get('builds.open', { build })).benches?.apart).toBeNull()
   })
 
   it('finds it listed by the line that counts, wherever that was said', async () => {
