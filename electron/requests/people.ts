@@ -5,7 +5,7 @@ import { done, refused } from '../../core/problem/index.ts'
 import type { Outcome } from '../../core/problem/index.ts'
 import type { PersonRow, Store } from '../store/index.ts'
 import type { HandlersOf } from './handlers.ts'
-import { personRow } from './person-row.ts'
+import { personRow } from './tables/person-row.ts'
 import { isPin, PinTries, sealPin } from './pin.ts'
 
 const fewestPinSigns = 4

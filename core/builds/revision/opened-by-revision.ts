@@ -1,5 +1,5 @@
 import { stepsUsedBy, type EngineSpec, type Step } from '../../engine/index.ts'
-import { isSameValue } from '../commands/same-value.ts'
+import { isSameValue } from '../decisions/same-value.ts'
 import { untouched } from '../events/bearing-record.ts'
 import { bearingsIn, type BuildState } from '../events/state.ts'
 import { hasWork, topFirst } from '../plan/again.ts'

@@ -18,9 +18,9 @@ import {
   type ShopBuild,
   type ShopEntry,
 } from '../../shop/index.ts'
-import { keepUnderEarlierRules } from '../earlier-rules.ts'
-import { readExport, writeExport } from '../export-file.ts'
-import { specNamedBy } from '../export-specs.ts'
+import { keepUnderEarlierRules } from '../exchange/earlier-rules.ts'
+import { readExport, writeExport } from '../exchange/export-file.ts'
+import { specNamedBy } from '../exchange/export-specs.ts'
 import type { OpenBuildCache } from '../open-build-cache.ts'
 import { openBuild } from '../open-build.ts'
 

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { nameKey } from '../../../core/person/index.ts'
 import type { ListChange, ListItem, ListName, PersonRow, Store } from '../../store/index.ts'
-import { personRow } from '../person-row.ts'
+import { personRow } from '../tables/person-row.ts'
 
 /** How the list of this bench and what is said of its items belong together. */
 interface ListHere {

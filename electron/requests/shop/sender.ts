@@ -10,7 +10,7 @@ import {
   type Store,
 } from '../../store/index.ts'
 import { mayPass, type ListedBuild, type ShopArchive } from '../../shop/index.ts'
-import { specsNamed } from '../export-specs.ts'
+import { specsNamed } from '../exchange/export-specs.ts'
 import type { OpenBuildCache } from '../open-build-cache.ts'
 import { openBuild } from '../open-build.ts'
 import { whichCounts } from './lines.ts'

@@ -1,7 +1,7 @@
 import papaparse from 'papaparse'
 import { describe, expect, it } from 'vitest'
 import { buildSheet } from '../../../core/builds/index.ts'
-import { tableOf } from '../../../electron/requests/tables.ts'
+import { tableOf } from '../../../electron/requests/tables/tables.ts'
 import { nextCommand } from '../../core/builds/next-command.ts'
 import { sumpByStretch } from '../../core/builds/sump-by-stretch.ts'
 import { demoEngine, Workshop } from '../../core/builds/workshop.ts'

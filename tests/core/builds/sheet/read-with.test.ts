@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { buildSheet, recordedEvent, type BuildCommand } from '../../../../core/builds/index.ts'
 import { readWithText, type ReadWith } from '../../../../core/instrument/index.ts'
 import { en } from '../../../../core/words/index.ts'
-import { tableOf } from '../../../../electron/requests/tables.ts'
+import { tableOf } from '../../../../electron/requests/tables/tables.ts'
 import { nextCommand } from '../next-command.ts'
 import { demoEngine, Workshop } from '../workshop.ts'
 
