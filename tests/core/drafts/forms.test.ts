@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import {
+  inUnitOf,
   isAtOrIn,
   newPass,
   passAs,
@@ -45,6 +46,19 @@ describe('a value as a manual prints it', () => {
     ['20 N·m to 25 lbf·ft', { target: '20 N·m to 25 lbf·ft' }],
   ])('%s', (typed, parts) => {
     expect(printedValue(typed)).toEqual(parts)
+  })
+})
+
+describe('a value that is typed over another', () => {
+  it.each([
+    ['12', '11.5 mm', '12 mm'],
+    ['30', '27 lbf·ft (37 N·m)', '30 lbf·ft'],
+    ['0.5 in', '11.5 mm', '0.5 in'],
+    // A field that was emptied says that nothing was typed, and not that a unit alone is no number.
+    ['', '11.5 mm', ''],
+    [' ', '0 mm', ''],
+  ])('“%s” over “%s” is “%s”', (typed, before, is) => {
+    expect(inUnitOf(typed, before)).toBe(is)
   })
 })
 
