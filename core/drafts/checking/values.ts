@@ -11,7 +11,7 @@ import {
 import type { Outcome } from '../../problem/index.ts'
 import type { Words } from '../../words/index.ts'
 import { choiceTextAt } from '../choice-text-at.ts'
-import { pathOf, type ValuePath } from '../forms/index.ts'
+import { pathOf, unitOfValue, type ValuePath } from '../forms/index.ts'
 import { isList, type Json } from '../patch.ts'
 
 export type CheckedKind = 'torque' | 'angle' | 'order' | 'other'
@@ -85,9 +85,9 @@ export function valuesToCheck(document: SpecDocument): readonly CheckedValue[] {
   return found
 }
 
-/** What a text is, as far as it is a value with a unit; null for words. */
+/** What a text is, as far as it is a value with a unit; null for words, and for a number that is a name: a mark, an undersize. */
 function kindOf(text: string): CheckedKind | null {
-  if (!/\d/.test(text)) return null
+  if (!/\d/.test(text) || unitOfValue(text) === '') return null
   if (readBoth(text, (typed) => parseTorque(typed)).ok) return 'torque'
   if (readBoth(text, parseAngle).ok) return 'angle'
   const isOther = ([lengthOf, parseForce, parseTemperature] as const).some(

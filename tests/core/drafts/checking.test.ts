@@ -80,6 +80,20 @@ describe('the values that a second person compares', () => {
     expect(found.every(isBlind)).toBe(true)
   })
 
+  it('are no marks of bearings, though a mark may be a number', () => {
+    const [fit] = entered.fits
+    const numbered = {
+      ...fit!,
+      housing: {
+        ...fit!.housing,
+        marks: fit!.housing.marks.map((each, at) => ({ ...each, mark: `${at + 1}` })),
+      },
+    }
+    const found = valuesToCheck({ ...entered, fits: [numbered] }).map(({ path }) => path)
+    expect(found.filter((path) => path.startsWith('fits')).length).toBeGreaterThan(3)
+    expect(found.filter((path) => path.endsWith('.mark'))).toEqual([])
+  })
+
   it('are no places on the drawing and no names', () => {
     expect(values.some(({ path }) => /\.(at|path|name|id)\b/.test(path))).toBe(false)
   })
