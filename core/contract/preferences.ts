@@ -85,3 +85,22 @@ export const preferences = z.strictObject({
     .optional(),
 })
 export type Preferences = z.output<typeof preferences>
+
+/** Those of a bench that nobody has changed. */
+export const firstPreferences: Preferences = {
+  person: '',
+  torqueUnit: 'N·m',
+  lengthUnit: 'mm',
+  theme: 'as-the-system',
+  readingDistance: 1,
+  screenPxPerMm: null,
+  views: [],
+  unfinished: [],
+  letterKeys: true,
+  instruments: [],
+  speaks: false,
+  speechRate: 1,
+  voice: null,
+  language: null,
+  atBuild: null,
+}

@@ -1,25 +1,7 @@
-import { preferences, type Preferences } from '../../core/contract/index.ts'
+import { firstPreferences, preferences, type Preferences } from '../../core/contract/index.ts'
 import { done } from '../../core/problem/index.ts'
 import type { Store } from '../store/index.ts'
 import type { HandlersOf } from './handlers.ts'
-
-const atFirst: Preferences = {
-  person: '',
-  torqueUnit: 'N·m',
-  lengthUnit: 'mm',
-  theme: 'as-the-system',
-  readingDistance: 1,
-  screenPxPerMm: null,
-  views: [],
-  unfinished: [],
-  letterKeys: true,
-  instruments: [],
-  speaks: false,
-  speechRate: 1,
-  voice: null,
-  language: null,
-  atBuild: null,
-}
 
 /** What the bench keeps about how things are shown. A kept value that no longer fits gives way to the first one. */
 export function preferenceRequests(store: Store): HandlersOf<'preferences'> {
@@ -27,7 +9,7 @@ export function preferenceRequests(store: Store): HandlersOf<'preferences'> {
     const kept = store.preferences()
     const entries = Object.entries(preferences.shape).map(([name, schema]) => {
       const value = schema.safeParse(kept[name])
-      return [name, value.success ? value.data : atFirst[name as keyof Preferences]]
+      return [name, value.success ? value.data : firstPreferences[name as keyof Preferences]]
     })
     return preferences.parse(Object.fromEntries(entries))
   }

@@ -1,9 +1,10 @@
-import type {
-  EngineLine,
-  LibraryLine,
-  PersonLine,
-  Preferences,
-  WrittenWrench,
+import {
+  firstPreferences,
+  type EngineLine,
+  type LibraryLine,
+  type PersonLine,
+  type Preferences,
+  type WrittenWrench,
 } from '../../core/contract/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
 import { audit } from '../../core/audit/index.ts'
@@ -29,23 +30,7 @@ export interface SampleContent {
 }
 
 /** What a bench is that nobody has changed. */
-export const usualPreferences: Preferences = {
-  person: 'I. Brandvold',
-  torqueUnit: 'N·m',
-  lengthUnit: 'mm',
-  theme: 'light',
-  readingDistance: 1,
-  screenPxPerMm: null,
-  views: [],
-  unfinished: [],
-  letterKeys: true,
-  instruments: [],
-  speaks: false,
-  speechRate: 1,
-  voice: null,
-  language: null,
-  atBuild: null,
-}
+export const usualPreferences: Preferences = { ...firstPreferences, person: 'I. Brandvold', theme: 'light' }
 
 /** A host in memory: builds are begun and carried on as on disk, and gone with the page. */
 export function memoryHost({

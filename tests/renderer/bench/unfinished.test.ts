@@ -1,27 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { preferences, type Preferences } from '../../../core/contract/index.ts'
+import { firstPreferences, preferences, type Preferences } from '../../../core/contract/index.ts'
 import { done } from '../../../core/problem/index.ts'
 import { Bench } from '../../../renderer/bench/bench.svelte.ts'
 import { twin } from '../twin.ts'
 
 const build = '01956f6c-8a00-7000-8000-000000000001'
-const atFirst: Preferences = preferences.parse({
-  person: 'R. Halloran',
-  torqueUnit: 'N·m',
-  lengthUnit: 'mm',
-  theme: 'light',
-  readingDistance: 1,
-  screenPxPerMm: null,
-  views: [],
-  unfinished: [],
-  letterKeys: true,
-  instruments: [],
-  speaks: false,
-  speechRate: 1,
-  voice: null,
-  language: null,
-  atBuild: null,
-})
+const atFirst: Preferences = { ...firstPreferences, person: 'R. Halloran', theme: 'light' }
 
 function begun(swings: number) {
   const handle = { standing: 0, room: 45, grip: 'ratchet', pull: 'caps/0', reached: null, swings } as const

@@ -114,29 +114,34 @@ describe('choosing shells', () => {
     const shop = marked()
     const reason = 'Nothing else in the tray.'
     const choose = (half: 'upper' | 'lower', grade: string) =>
-      shop.refuses({
+      shop.refusal({
         type: 'choose-shells',
         step: 'choose-mains',
         others: [{ position: 'M2', half, grade, reason }],
       })
     // Thinnest with thickest, and the thicker wall in the half that must take the thinner.
-    expect(choose('lower', 'V')).toBe(
-      'M2: this engine does not allow upper T with lower V. Choose another pair.',
-    )
-    expect(choose('upper', 'U')).toBe(
-      'M2: this engine does not allow upper U with lower T. Choose another pair.',
-    )
+    expect(choose('lower', 'V')).toMatchObject({
+      code: 'pair-not-allowed',
+      facts: { position: 'M2', upper: 'T', lower: 'V' },
+    })
+    expect(choose('upper', 'U')).toMatchObject({
+      code: 'pair-not-allowed',
+      facts: { position: 'M2', upper: 'U', lower: 'T' },
+    })
   })
 
   it('refuses an unknown grade and a bearing that the fit does not have', () => {
     const shop = marked()
     const choose = (position: string, grade: string) =>
-      shop.refuses({
+      shop.refusal({
         type: 'choose-shells',
         step: 'choose-mains',
         others: [{ position, half: 'upper', grade, reason: 'from the other box' }],
       })
-    expect(choose('M2', 'Z')).toContain('M2: Z is not a grade of this fit.')
+    expect(choose('M2', 'Z')).toMatchObject({
+      code: 'grade-unknown',
+      facts: { place: 'M2', grade: 'Z', known: ['R', 'S', 'T', 'U', 'V'] },
+    })
     expect(choose('B1', 'T')).toContain('“B1” is not a bearing of')
   })
 

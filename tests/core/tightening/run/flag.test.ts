@@ -5,8 +5,9 @@ import { en } from '../../../../core/words/index.ts'
 import { Bench, pull } from '../bench.ts'
 import { measuredEngine } from '../measured-engine.ts'
 
-const firstSentence = (bench: Bench) =>
-  sentenceOf(flagProblem(bench.spec, bench.procedure, bench.run!, bench.run!.flags[0]!))
+const firstProblem = (bench: Bench) =>
+  flagProblem(bench.spec, bench.procedure, bench.run!, bench.run!.flags[0]!)
+const firstSentence = (bench: Bench) => sentenceOf(firstProblem(bench))
 
 function afterReading(typed: string, unit: 'N·m' | 'lbf·ft' | 'lbf·in' = 'N·m'): Bench {
   const bench = Bench.started()
@@ -17,12 +18,15 @@ function afterReading(typed: string, unit: 'N·m' | 'lbf·ft' | 'lbf·in' = 'N·
 
 describe('a flag', () => {
   it('is raised by a reading outside its limits, and says so', () => {
-    expect(firstSentence(afterReading('20'))).toBe(
-      'Fastener 1: 20 N·m, allowed 22.8 to 25.2: too little. Take it back and pull it again, or say what was done.',
-    )
-    expect(firstSentence(afterReading('30'))).toBe(
-      'Fastener 1: 30 N·m, allowed 22.8 to 25.2: too much. Loosen it all the way and begin it again with its first pass.',
-    )
+    const limits = { from: { amount: 22.8 }, upTo: { amount: 25.2 } }
+    expect(firstProblem(afterReading('20'))).toMatchObject({
+      code: 'reading-under',
+      facts: { fastener: '1', read: { facts: { onScale: { amount: 20, unit: 'N·m' } } }, limits },
+    })
+    expect(firstProblem(afterReading('30'))).toMatchObject({
+      code: 'reading-over-begin-again',
+      facts: { fastener: '1', read: { facts: { onScale: { amount: 30, unit: 'N·m' } } }, limits },
+    })
   })
 
   it('names the unit in which the reading would have been right', () => {
@@ -130,9 +134,7 @@ describe('a recheck', () => {
     bench.does(pull({ pass: 4, fastener: 'cap-1' }, ['40', 'N·m'], { moved: true }))
     bench.pullsNext(1)
     expect(bench.run?.flags[0]).toMatchObject({ about: 'moved', fastener: 'cap-1', pull: 14 })
-    expect(firstSentence(bench)).toBe(
-      'Fastener 1 moved at the recheck: it had lost load. Say what was done about it.',
-    )
+    expect(firstProblem(bench)).toMatchObject({ code: 'fastener-moved', facts: { fastener: '1' } })
     expect(isRunDone(bench.procedure, bench.run)).toBe(false)
     bench.does({ type: 'answer-flag', flag: 1, answer: 'Set again to 40, holds now.' })
     expect(isRunDone(bench.procedure, bench.run)).toBe(true)
