@@ -142,7 +142,7 @@ describe('choosing shells', () => {
       code: 'grade-unknown',
       facts: { place: 'M2', grade: 'Z', known: ['R', 'S', 'T', 'U', 'V'] },
     })
-    expect(choose('B1', 'T')).toContain('“B1” is not a bearing of')
+    expect(choose('B1', 'T')).toMatchObject({ code: 'position-not-in-fit', facts: { position: 'B1' } })
   })
 
   it('asks for a decision where a mark is worn away, and takes it with a reason', () => {
