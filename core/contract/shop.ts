@@ -51,7 +51,7 @@ export type ShopState = z.output<typeof state>
 export const shopRequests = {
   'shop.read': { input: nothing, output: state },
   'shop.name-bench': { input: z.strictObject({ name: z.string().max(200) }), output: state },
-  /** Refused where the address cannot be used; whether anything answers there, `shop.read` tells. */
+  /** Refused where the address cannot be used; whether anything answers there, `shop.read` says. */
   'shop.join': {
     input: z.strictObject({
       /** As typed; what is kept of it has no password. */

@@ -29,7 +29,7 @@ export function differencesBetween(
   language: Language,
 ): readonly Difference[] {
   const found: Difference[] = []
-  const tell = (of: SpecDocument, path: Path, old: Json | undefined, fresh: Json | undefined) =>
+  const addDifference = (of: SpecDocument, path: Path, old: Json | undefined, fresh: Json | undefined) =>
     void found.push({
       place: placeInSpec(of, path, language),
       before: shownValue(path, numbered(before, path, old)),
@@ -55,7 +55,7 @@ export function differencesBetween(
   function compare(old: Json | undefined, fresh: Json | undefined, oldPath: Path, path: Path): void {
     if (isSame(old, fresh)) return
     if (old === undefined || fresh === undefined)
-      tell(fresh === undefined ? before : after, fresh === undefined ? oldPath : path, old, fresh)
+      addDifference(fresh === undefined ? before : after, fresh === undefined ? oldPath : path, old, fresh)
     else if (isList(old) && isList(fresh) && [...old, ...fresh].every((each) => keyOf(each) !== null))
       compareEntries(old, fresh, oldPath, path)
     else if (isGroup(old) && isGroup(fresh) && !isTranslated(old) && !isTranslated(fresh))
@@ -65,14 +65,14 @@ export function differencesBetween(
       }
     else if (isList(old) && isList(fresh) && old.length === fresh.length && old.every(isGroup))
       for (const [at, each] of old.entries()) compare(each, fresh[at], [...oldPath, at], [...path, at])
-    else tell(after, path, old, fresh)
+    else addDifference(after, path, old, fresh)
   }
 
   function compareEntries(old: readonly Json[], fresh: readonly Json[], oldPath: Path, path: Path): void {
     const places = new Map(old.map((each, at) => [keyOf(each), at]))
     const kept = fresh.flatMap((each) => places.get(keyOf(each)) ?? [])
     if (kept.some((place, at) => at > 0 && place < kept[at - 1]!))
-      tell(after, path, old.map(keyOf), fresh.map(keyOf))
+      addDifference(after, path, old.map(keyOf), fresh.map(keyOf))
     for (const [at, each] of fresh.entries()) {
       const place = places.get(keyOf(each))
       compare(place === undefined ? undefined : old[place], each, [...oldPath, place ?? at], [...path, at])

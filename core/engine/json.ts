@@ -17,7 +17,7 @@ type ExpectedToken =
   | 'nothing'
 
 /**
- * The value of a JSON text. `JSON.parse` tells where a text breaks off in words that differ from case to case, and takes
+ * The value of a JSON text. `JSON.parse` says where a text breaks off in words that differ from case to case, and takes
  * the last of two equal keys without a word; so the tokens are walked here first.
  *
  * Refuses `spec-not-json`, `spec-key-twice`, `spec-too-deep`, each with its line.

@@ -40,7 +40,7 @@ export const frictionOf: Readonly<Record<ThreadState, FrictionRange>> = {
   'thread-lock': plausibleFriction,
 }
 
-/** The fasteners of a group with what they clamp, as far as a spec tells. */
+/** The fasteners of a group with what they clamp, as far as a spec says. */
 export interface FastenedJoint {
   readonly thread: Thread
   readonly strength: Strength

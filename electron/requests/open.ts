@@ -60,7 +60,7 @@ const rescued: readonly Problem['code'][] = [
 export async function openRequests(
   facts: HostFacts,
   specsFolder: string,
-  tell: (line: string) => void,
+  print: (line: string) => void,
   {
     savePdf = byBrowser,
     saveFile,
@@ -84,7 +84,7 @@ export async function openRequests(
   const log = openLog(facts.dataFolder, now)
   const report = (line: string): void => {
     log(line)
-    tell(line)
+    print(line)
   }
   const engines = readEngines(specsFolder)
   const bare = { facts, now, report }

@@ -12,7 +12,7 @@ import type { KeptSpec, ListItem, ListName, Search, StoredEntry } from '../store
 export interface ShopArchive {
   /** The shop: the name of its schema in the database. */
   readonly shop: string
-  /** How it stands with the way to the archive, as far as the last question told. */
+  /** How it stands with the way to the archive, as far as the last question showed. */
   connection(): ShopConnection
   /** Says which bench is here, and keeps when. To be said after joining, and now and then while nothing is sent. */
   greet(bench: GreetingBench): Promise<Outcome<null>>
@@ -71,8 +71,8 @@ export interface ShopListener {
   /** A build as it stands now. */
   readonly added: (build: ShopBuild) => void
   /**
-   * More was added than is told, or the archive is not as far as it was, as after it was restored from a backup: what is followed is to be
-   * asked for. What comes from now on is told.
+   * More was added than is announced, or the archive is not as far as it was, as after it was restored from a backup: what is followed is to be
+   * asked for. What comes from now on is announced.
    */
   readonly skipped?: (why: 'many' | 'set-back') => void
   /** Something was said of an item of a list, or other lists are common now. */

@@ -36,7 +36,7 @@ export interface MemoryShop {
 }
 
 export interface MemoryClient extends ShopArchive {
-  /** From now on every question is answered with this problem, and nothing is told. */
+  /** From now on every question is answered with this problem, and nothing is announced. */
   cut(problem?: Problem): void
   mend(): void
 }

@@ -3,7 +3,7 @@ import type { BuildCommand } from './commands.ts'
 import type { BuildEvent } from '../events/events.ts'
 
 /**
- * The command that an event must have followed from, as far as the event tells; null for the first entry of a build, for a revision
+ * The command that an event must have followed from, as far as the event says; null for the first entry of a build, for a revision
  * that is taken over, and for what only ever follows together with something else.
  */
 export function commandOf(event: BuildEvent): BuildCommand | null {

@@ -37,7 +37,7 @@ export interface BearingCase {
   readonly undersize: string | null
   /** What the measured journal is ground to by its size; null where it was not measured. */
   readonly groundTo: Outcome<string | null> | null
-  /** Null where the journal measures what it is declared, or nothing tells its size. */
+  /** Null where the journal measures what it is declared, or nothing gives its size. */
   readonly sizeDispute: SizeDispute | null
   /** What a clearance from the readings is uncertain by; null where that was not stated of a part that was measured. */
   readonly uncertainty: Length | null

@@ -107,7 +107,7 @@ export function handsIn(spec: EngineSpec, entries: readonly RecordedEvent[], ste
   return hands
 }
 
-/** `stands` tells whether anything of the step stood before; it is only asked where the answer depends on it. */
+/** `stands` says whether anything of the step stood before; it is only asked where the answer depends on it. */
 function withHand(hands: readonly string[], person: string, stands: () => boolean): readonly string[] {
   if (hands.length === 0) return [person]
   if (hands.length === 1 && hands[0] === person) return hands

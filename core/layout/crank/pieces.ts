@@ -25,7 +25,7 @@ export interface Piece {
 const roomForWasher = 4.2
 /** A web is so much wider than the journal that it grows out of. */
 const beyondJournal = 1.14
-/** A journal is so much thinner than its housing, where no band tells its size. */
+/** A journal is so much thinner than its housing, where no band gives its size. */
 const usualShare = 0.92
 /** The shaft beyond the first and the last bearing, as a share of the journal beside it. */
 const shaftShare = 0.8

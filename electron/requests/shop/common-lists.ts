@@ -46,7 +46,7 @@ export class CommonLists {
     return this.#common.includes(list)
   }
 
-  /** A list was changed here. Whether it has to be told is the answer. */
+  /** A list was changed here. Whether it has to be sent is the answer. */
   noted(list: ListName): boolean {
     return this.isCommon(list) && this.#note(list)
   }

@@ -17,15 +17,15 @@ export type JoinResult =
   /** The bench belongs to it now, and is not taken, or not heard. */
   | { readonly kind: 'silent'; readonly address: string; readonly problem: Problem }
 
-/** Joins the shop. The program does not wait for what answers there: it goes on, and tells when it knows. */
+/** Joins the shop. The program does not wait for what answers there: it goes on, and reports when it knows. */
 export async function joinAtStart(
   answer: AnswerRequest,
-  { address, onResult: told }: ShopAtStart,
+  { address, onResult }: ShopAtStart,
   { log, isOver }: { readonly log: (line: string) => void; readonly isOver: () => boolean },
 ): Promise<void> {
   const report = (how: JoinResult) => {
     log(`shop:${how.kind}${how.kind === 'joined' ? '' : `:${how.problem.code}`}`)
-    told(how)
+    onResult(how)
   }
   const joined = await answer('shop.join', { address, password: '', authority: '' })
   if (joined.ok) void awaitConnection(answer, report, isOver)
@@ -34,7 +34,7 @@ export async function joinAtStart(
 
 async function awaitConnection(
   answer: AnswerRequest,
-  tell: (how: JoinResult) => void,
+  report: (how: JoinResult) => void,
   isOver: () => boolean,
 ): Promise<void> {
   for (let after = 0; ;) {
@@ -42,8 +42,8 @@ async function awaitConnection(
     const joined = read.ok ? read.value.joined : null
     if (joined === null) return
     const { address, connection, problem } = joined
-    if (problem !== null) return tell({ kind: 'silent', address, problem })
-    if (connection === 'open') return tell({ kind: 'joined', address })
+    if (problem !== null) return report({ kind: 'silent', address, problem })
+    if (connection === 'open') return report({ kind: 'joined', address })
     const news = (await answer('shop.news', { after })) as Answer<'shop.news'>
     if (!news.ok || !news.value.isJoined || (after > 0 && isOver())) return
     after = news.value.number

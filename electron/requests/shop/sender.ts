@@ -221,7 +221,7 @@ export class Sender {
     for (const hash of lacking.value.specs) {
       const text = this.#store.specText(hash)
       const read = text === null ? null : readSpec(text)
-      if (text === null || !read?.ok) continue // the archive refuses the entries then, and that is told
+      if (text === null || !read?.ok) continue // the archive refuses the entries then, and that is reported
       const { name: engine, source } = read.spec
       const sent = await this.#archive.keepSpec({ text, engine, demo: source.kind === 'demo' })
       if (!sent.ok) return sent.problem

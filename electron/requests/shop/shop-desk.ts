@@ -276,7 +276,7 @@ export class ShopDesk {
       this.#services.store.keepPreferences({ [keptAs]: { address: this.#address, change: this.#change } })
   }
 
-  /** The archive lists a build as forked until it is told that people settled it. */
+  /** The archive lists a build as forked until it hears that people settled it. */
   async #announceSettled(build: string): Promise<void> {
     const { store } = this.#services
     const own = eventsIn(store.entries(build))

@@ -6,7 +6,7 @@ import type { OpenBuildCache } from '../open-build-cache.ts'
 import { Sender } from './sender.ts'
 import { BuildReceiver } from './build-receiver.ts'
 
-/** Opens the way to an archive; whether anything answers there, its first question tells. */
+/** Opens the way to an archive; whether anything answers there, its first question shows. */
 export type OpenArchive = (address: ShopAddress, password: string | null) => Outcome<ShopArchive>
 
 /** How often the bench says that it is there while nothing is sent. */
@@ -32,9 +32,9 @@ export class ShopLink {
   #taking: Promise<void> | null = null
   #greeted: Problem | null = null
   #isStopped = false
-  /** The last change that was told. */
+  /** The last change that was announced. */
   #seen: number
-  /** Much was added that was not told one by one. */
+  /** Much was added that was not announced one by one. */
   #isBehind = false
 
   constructor(services: ShopLinkServices) {
@@ -52,7 +52,7 @@ export class ShopLink {
     this.#receiver = new BuildReceiver({ store, openBuilds, archive, bench, nameOf, now })
     this.#timer = setInterval(() => {
       void this.greet()
-      void services.meetLists(archive) // a server may tell nothing
+      void services.meetLists(archive) // a server may announce nothing
     }, greetEveryMs)
     this.#timer.unref()
     this.#unfollow = archive.follow(services.after, {
@@ -146,7 +146,7 @@ export class ShopLink {
     this.#services.keepChange(Math.min(this.#seen, first - 1))
   }
 
-  /** One after the other. What cannot be had now stays; what will never be taken in is told and passed over. */
+  /** One after the other. What cannot be had now stays; what will never be taken in is reported and passed over. */
   async #takeEach(): Promise<void> {
     if (this.#isBehind && !(await this.#askForAll())) return
     for (const row of this.#coming.values()) {
@@ -159,7 +159,7 @@ export class ShopLink {
     }
   }
 
-  /** Asks page by page for what would have been told. False where there was no answer. */
+  /** Asks page by page for what would have been announced. False where there was no answer. */
   async #askForAll(): Promise<boolean> {
     const { store, archive } = this.#services
     const { bench } = store

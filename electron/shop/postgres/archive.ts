@@ -25,7 +25,7 @@ export interface ArchiveOptions extends Partial<FollowTimes> {
   readonly mostAnswerMs?: number
 }
 
-/** How many changes are told at once. */
+/** How many changes are announced at once. */
 const mostChanges = 200
 
 /** The archive on a server. Nothing is connected before it is asked something. */

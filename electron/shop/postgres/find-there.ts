@@ -5,7 +5,7 @@ import type { FoundThere } from '../unfit.ts'
 export async function findThere(sql: Sql, shop: string): Promise<FoundThere> {
   const [row] = await sql<{ readonly server_version: string }[]>`SHOW server_version`
   const server = row?.server_version ?? ''
-  // The catalogue is everybody's to read, so that what is there is told from what may not be seen.
+  // The catalogue is everybody's to read, so that what is there is distinguished from what may not be seen.
   const [there] = await sql<{ readonly own: boolean; readonly others: boolean }[]>`
     SELECT count(*) FILTER (WHERE c.relname = 'bedplate_version') > 0 AS own, count(c.relname) > 0 AS others
     FROM pg_catalog.pg_namespace AS n LEFT JOIN pg_catalog.pg_class AS c ON c.relnamespace = n.oid

@@ -6,15 +6,15 @@ import { listsAreOther } from './migrations/index.ts'
 import type { ServerLine } from './server-line.ts'
 
 export interface FollowTimes {
-  /** How often it is asked whether anything was added that was not told: a line may be dead without saying so. */
+  /** How often it is asked whether anything was added that was not announced: a line may be dead without saying so. */
   readonly askEachMs: number
   /** How long until a cut line is tried again; longer each time, up to the second. */
   readonly retryMs: readonly [number, number]
 }
 
 /**
- * Follows by a line of its own on which the server tells that something was added, and never what: that is asked for by the last
- * change that was seen. So nothing is missed that came while the line was cut, and a server that tells nothing is followed too.
+ * Follows by a line of its own on which the server announces that something was added, and never what: that is asked for by the last
+ * change that was seen. So nothing is missed that came while the line was cut, and a server that announces nothing is followed too.
  */
 export function followOn(
   destination: Destination,
@@ -54,7 +54,7 @@ export function followOn(
       }
     }
 
-    /** One at a time, so that each is told once. */
+    /** One at a time, so that each is announced once. */
     function ask(): Promise<boolean> {
       again = true
       asking ??= askOnce().finally(() => (asking = null))
@@ -86,7 +86,7 @@ export function followOn(
     async function listen(): Promise<void> {
       for (let wait = least; !signal.aborted; wait = Math.min(wait * 2, most)) {
         hasLooked = false
-        // Asked first: it opens the way and tells how it stands.
+        // Asked first: it opens the line and shows how it stands.
         if (await ask()) {
           wait = least
           await listenOnce().catch(() => {})
