@@ -88,6 +88,7 @@ test('a build goes from bench to bench by way of the shop, and a third prints it
       const pulls = (count: number) =>
         machinist.goOn(build, ({ runs }) => Object.values(runs).some((run) => run.pulls.length === count))
       await pulls(4)
+      const pump = await machinist.start('skerry-3', 'Quarry pump', 'Q-7', 'Ana Ruiz')
 
       await bench.open((ask) => ask('preferences.keep', { person: 'R. Halloran' }).then(() => undefined))
       await goToShop()
@@ -96,6 +97,8 @@ test('a build goes from bench to bench by way of the shop, and a third prints it
       await page.getByLabel(en.shop.join.password).fill(second!.password)
       await page.getByRole('button', { name: en.shop.join.join, exact: true }).click()
       await expect(page.getByText(saying((any) => en.shop.connection.open({ since: any })))).toBeVisible()
+      await expect(page.getByRole('button', { name: 'Quarry pump' })).toBeVisible()
+      await ask(page, 'shop.open', { build: pump })
 
       await page.getByRole('button', { name: 'Ferry, port engine' }).click()
       await expect(mechanic.main).toBeDisabled()
@@ -121,10 +124,33 @@ test('a build goes from bench to bench by way of the shop, and a third prints it
       await goToShop()
       await expect(page.getByText(saying((any) => en.shop.notReached({ since: any })))).toBeVisible()
       await expect(page.getByText(en.shop.waiting({ entries: 1, builds: 1 }))).toBeVisible()
+
+      // Two benches go on apart with a build, and a person says which line counts.
+      const because = async (question: string, reason: string) => {
+        await page.getByLabel(question).fill(reason)
+        await page.keyboard.press('Enter')
+      }
+      await page.getByRole('button', { name: 'Quarry pump' }).click()
+      await page.getByRole('button', { name: en.shop.build.takeOver }).click()
+      await because(en.shop.build.whyTakeOver, 'No power at the machine shop')
+      await expect(page.getByRole('button', { name: en.shop.build.handOver })).toBeVisible()
+      await machinist.goOn(pump, ({ seq }) => seq === 3)
+      await page.getByRole('button', { name: en.buildWindow.allBuilds }).click()
+      await goToShop()
       await server.start()
       await expect(page.getByText(en.shop.waiting({ entries: 0, builds: 0 }))).toBeVisible({
         timeout: 40_000,
       })
+      await page.getByRole('button', { name: en.shop.apart.look }).click({ timeout: 40_000 })
+      await page.getByRole('button', { name: en.shop.apart.hereCounts }).click()
+      await because(en.shop.build.whySettle, 'The engine stands here')
+      await expect(page.getByRole('button', { name: en.shop.build.handOver })).toBeVisible()
+      await expect
+        .poll(async () => (await machinist.get('shop.read', {})).joined?.apart[0]?.counts, {
+          timeout: 40_000,
+        })
+        .toBe('there')
+      const { events: kept } = await ask(page, 'builds.open', { build: pump })
       const entries = await finishedAt(page, build)
       await expect
         .poll(async () => (await machinist.get('builds.open', { build })).line.entries, { timeout: 40_000 })
@@ -138,6 +164,8 @@ test('a build goes from bench to bench by way of the shop, and a third prints it
           await ask('shop.name-bench', { name: 'Office' })
           await ask('shop.join', { ...third!, authority: '' })
         })
+        const pumpThere = await foreman.ask!('shop.open', { build: pump })
+        expect(pumpThere.events).toEqual(kept)
         await goToShop()
         await page.getByRole('button', { name: 'Ferry, port engine' }).click()
         await mechanic.main.click()
