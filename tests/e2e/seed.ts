@@ -1,7 +1,7 @@
 import { expect } from '@playwright/test'
 import type { Page } from '@playwright/test'
 import { currentStep, evolve, replay, type BuildState } from '../../core/builds/index.ts'
-import type { Input } from '../../core/contract/index.ts'
+import type { Input, Output } from '../../core/contract/index.ts'
 import type { EngineSpec, Step } from '../../core/engine/index.ts'
 import { en } from '../../core/words/index.ts'
 import { nextCommand } from '../electron/mechanic.ts'
@@ -92,11 +92,31 @@ export async function seedBuild(page: Page, seed: Seed): Promise<void> {
   await shown(page)
 }
 
-async function work(ask: Ask, { engine, name, serial = '', person, marks = [], far }: Seed) {
+/** Works on in the newest build from elsewhere, all of it right, as far as that; the window in which it lies open follows. */
+export async function workOn(page: Page, person: string, far: Far): Promise<void> {
+  const [line] = await ask(page, 'builds.list', {})
+  if (line === undefined) throw new Error('there is no build')
+  const opened = await ask(page, 'builds.open', { build: line.id })
+  const { seq } = await workedAsFarAs((name, input) => ask(page, name, input), opened, { person, far })
+  await page.evaluate(() => window.dispatchEvent(new Event('focus')))
+  await page.locator(`[data-entries="${seq}"]`).waitFor({ state: 'attached' })
+}
+
+async function work(ask: Ask, seed: Seed) {
+  const { engine, name, serial = '', person } = seed
   const lines = await ask('engines.list', {})
   const id = lines.find((line) => engine.test(line.name))?.id
   if (id === undefined) throw new Error(`no engine is called ${engine}`)
   const begun = await ask('builds.start', { engine: id, name, serial, person, apprentice: false })
+  await workedAsFarAs(ask, begun, seed)
+  return begun.line
+}
+
+async function workedAsFarAs(
+  ask: Ask,
+  begun: Output<'builds.open'>,
+  { person, marks = [], far }: Pick<Seed, 'person' | 'marks' | 'far'>,
+): Promise<BuildState> {
   const spec = specOf(begun.specText)
   const left = [...marks]
   let state = replay(begun.events)
@@ -113,5 +133,5 @@ async function work(ask: Ask, { engine, name, serial = '', person, marks = [], f
     const act = { build: begun.line.id, after: state.seq, person, command }
     state = (await ask('builds.act', act)).events.reduce(evolve, state)
   }
-  return begun.line
+  return state
 }
