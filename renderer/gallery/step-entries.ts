@@ -105,7 +105,7 @@ async function flagged(shown: OnStage, name: string, going: Going) {
 function leaveGap(build: MemoryBuild, procedure: string) {
   const { pass } = nextPull(
     build.engine.spec.procedures.find(({ id }) => id === procedure)!,
-    build.state.runs[procedure]!,
+    build.state.runs[procedure],
   )!
   build.does({
     ...{ type: 'pull', procedure, pass, fastener: null },
