@@ -36,7 +36,7 @@ export interface LaidFace {
 export function faceLayout(): (of: ReadDocument, asked: FaceAsked) => LaidFace {
   let last: { readonly on: readonly unknown[]; readonly laid: LaidFace } | null = null
   return (of, asked) => {
-    const on = [of.document, of.spec, of.findings, ...Object.values<unknown>(asked)]
+    const on = [of.document, of.spec, of.findings, ...(Object.values(asked) as unknown[])]
     if (last === null || on.some((each, place) => each !== last?.on[place]))
       last = { on, laid: laidOut(of, asked, last?.laid.drawing ?? null) }
     return last.laid
