@@ -124,7 +124,7 @@ testLaw('second-while-closing', {
   // A record so large that it is still being closed when the second start asks for the lock.
   given: [
     {
-      text: '[wayOut.close(), record.close()]',
+      text: '[fallback.close(), record.close()]',
       becomes:
         '[new Promise((asked) => app.once("second-instance", () => setTimeout(asked, 300))).then(() => record.close())]',
     },
