@@ -43,8 +43,9 @@ async function edited(address: string): Promise<readonly number[]> {
     await tab.evaluate(watchEdits)
     for (let edit = 0; edit < edits; edit += 1) {
       await tab.waitForTimeout(120)
+      const painted = tab.evaluate(() => editPainted())
       await tab.keyboard.press(edit % 20 < 10 ? 'ArrowRight' : 'ArrowLeft')
-      await tab.waitForFunction((least) => editTimes.length > least, edit)
+      await painted
     }
     return (await tab.evaluate(() => editTimes)).slice(settling)
   } finally {
