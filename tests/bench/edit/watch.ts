@@ -25,9 +25,11 @@ export function watchEdits(): void {
     editTimes.push(performance.now() - pressedAt)
     painted()
   }
-  const { clearRect } = CanvasRenderingContext2D.prototype
-  CanvasRenderingContext2D.prototype.clearRect = function (...area) {
-    clearRect.apply(this, area)
+  type Clear = (this: CanvasRenderingContext2D, ...area: readonly number[]) => void
+  const canvas = CanvasRenderingContext2D.prototype as { clearRect: Clear }
+  const clear = canvas.clearRect
+  canvas.clearRect = function (...area) {
+    clear.apply(this, area)
     if (along() === shown) return
     shown = along()
     afterFrame.port2.postMessage(null)
