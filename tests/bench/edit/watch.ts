@@ -25,11 +25,11 @@ export function watchEdits(): void {
     editTimes.push(performance.now() - pressedAt)
     painted()
   }
-  type Clear = (this: CanvasRenderingContext2D, ...area: readonly number[]) => void
+  type Clear = (this: CanvasRenderingContext2D, ...area: number[]) => void
   const canvas = CanvasRenderingContext2D.prototype as { clearRect: Clear }
   const clear = canvas.clearRect
   canvas.clearRect = function (...area) {
-    clear.apply(this, area)
+    clear.call(this, ...area)
     if (along() === shown) return
     shown = along()
     afterFrame.port2.postMessage(null)
