@@ -3,7 +3,7 @@ export class News {
   readonly #waitMs: number
   readonly #builds: string[] = []
   readonly #waiting = new Set<() => void>()
-  /** Never 0: whoever asks after 0 hears at once where it begins. */
+  /** Never 0: a window that has seen nothing yet asks with 0, and gets the present number at once. */
   #number = 1
 
   /** @param waitMs How long a window waits before it asks again. */
