@@ -31,7 +31,8 @@ function partIn(spec: EngineSpec, event: BuildEvent): string {
   if ('place' in event) {
     const step = spec.steps.find(({ id }) => id === event.step)
     const places = step !== undefined && 'places' in step ? step.places : []
-    return places.find(({ id }) => id === event.place)?.say ?? event.place
+    const { say = event.place } = places.find(({ id }) => id === event.place) ?? {}
+    return say.replace(/\.$/, '') // it may be a sentence, and goes on here
   }
   if (event.type === 'parts-ticked' || event.type === 'ticks-removed' || event.type === 'part-left-over')
     return spec.parts.find(({ id }) => id === event.part)?.name ?? event.part

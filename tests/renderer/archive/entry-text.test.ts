@@ -40,6 +40,12 @@ describe('what an entry holds', () => {
     ).toMatch(/M2.*0\.02 mm$/)
   })
 
+  it('is what was done at a place, whose sentence goes on with its step', () => {
+    expect(
+      said({ type: 'place-done', version: 1, step: 'piston-way', place: 'front', note: 'Looked twice' }),
+    ).toMatch(/^It points to the nose, [^,]+, Looked twice$/)
+  })
+
   it('is what a person said of it', () => {
     const bench = { id: 'a00000000001', name: 'Bench 2' }
     const taken = { type: 'build-taken-over', version: 1, from: null, to: bench } as const
