@@ -42,7 +42,10 @@ describe('what an entry holds', () => {
 
   it('is what was done at a place, whose sentence goes on with its step', () => {
     expect(
-      said({ type: 'place-done', version: 1, step: 'piston-way', place: 'front', note: 'Looked twice' }),
+      said({
+        ...{ type: 'place-done', version: 1, step: 'piston-way', place: 'front' },
+        ...{ round: 1, note: 'Looked twice' },
+      }),
     ).toMatch(/^It points to the nose, [^,]+, Looked twice$/)
   })
 
