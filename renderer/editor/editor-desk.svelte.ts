@@ -29,7 +29,7 @@ import type { Finding } from '../../core/audit/index.ts'
 import type { Point } from '../../core/plane/index.ts'
 import { done, type Outcome, type Problem } from '../../core/problem/index.ts'
 import { parseLength } from '../../core/quantity/index.ts'
-import type { Change, DraftAtWork } from './draft-at-work.ts'
+import type { Change, DraftAtWork } from './draft/draft-at-work.ts'
 
 export const actions = [
   'place',

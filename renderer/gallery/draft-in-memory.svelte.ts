@@ -3,8 +3,8 @@ import { typistsOf, type EditMessage, type SpecDocument } from '../../core/draft
 import { readSpec } from '../../core/engine/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
-import type { BesideDraft, Change, DraftAtWork } from '../editor/draft-at-work.ts'
-import type { DraftPictures } from '../editor/draft-pictures.ts'
+import type { BesideDraft, Change, DraftAtWork } from '../editor/draft/draft-at-work.ts'
+import type { DraftPictures } from '../editor/draft/draft-pictures.ts'
 import { PicturesInMemory } from './pictures-in-memory.ts'
 import { holdAsData } from './sample-data.ts'
 

@@ -2,7 +2,7 @@ import { documentIn, documentText, valuesToCheck, type OpenDocument } from '../.
 import { fieldPicture, fieldPictures } from '../../core/layout/index.ts'
 import { en } from '../../core/words/index.ts'
 import EditorPage from '../editor/EditorPage.svelte'
-import FieldPicture from '../editor/FieldPicture.svelte'
+import FieldPicture from '../editor/fields/FieldPicture.svelte'
 import type { Bench } from '../bench/bench.svelte.ts'
 import { benchWith } from './at-bench.ts'
 import { gearsPhoto } from '../../tests/photos/gears-photo.ts'

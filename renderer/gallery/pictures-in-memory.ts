@@ -2,7 +2,7 @@ import type { PictureLine } from '../../core/contract/index.ts'
 import type { PictureLook } from '../../core/drafts/index.ts'
 import { checkKept } from '../../core/photo/index.ts'
 import { done, refused } from '../../core/problem/index.ts'
-import type { DraftPictures } from '../editor/draft-pictures.ts'
+import type { DraftPictures } from '../editor/draft/draft-pictures.ts'
 
 /** Pictures under drawings that are kept nowhere. Nothing is verified, so that a number does for the hash. */
 export class PicturesInMemory implements DraftPictures {

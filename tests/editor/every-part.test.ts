@@ -28,14 +28,15 @@ const notByHand: readonly { readonly parts: RegExp; readonly why: string }[] = [
 ]
 
 const panels = [
-  ...['CasePanel', 'FacesPanel', 'GroupsPanel', 'PassesPanel', 'FitsPanel', 'parts/PartsPanel', 'RestPanel'],
+  ...['case/CasePanel', 'faces/FacesPanel', 'groups/GroupsPanel', 'passes/PassesPanel', 'fits/FitsPanel'],
+  ...['parts/PartsPanel', 'RestPanel'],
 ]
 const component = (name: string) => ofEditor<{ readonly default: unknown }>(`${name}.svelte`)
 
 /** The parts that the forms reach, those of the drawing among them. */
 async function reachedByForms() {
   const engine = wholeEngine()
-  const [stepForm, thingFields] = [await component('steps/StepForm'), await component('ThingFields')]
+  const [stepForm, thingFields] = [await component('steps/StepForm'), await component('actions/ThingFields')]
   const shown = await Promise.all(panels.map(component))
   return reachedBy(engine, async (trial) => {
     const { desk } = trial

@@ -19,12 +19,13 @@ const controls: Readonly<Record<string, ControlKind>> = {
   'ColourField.svelte': 'colour',
 }
 const editor = new URL('../../renderer/editor/', import.meta.url).href
+const fields = `${editor}fields/`
 
 // Node itself imports the components, made for a server: there is no page here, and none is needed to see what a form offers.
 registerHooks({
   resolve(specifier, context, next) {
     const found = next(specifier, context)
-    const kind = found.url.startsWith(editor) ? controls[found.url.slice(editor.length)] : undefined
+    const kind = found.url.startsWith(fields) ? controls[found.url.slice(fields.length)] : undefined
     return kind === undefined
       ? found
       : next(new URL(`./control-stub.ts?${kind}`, import.meta.url).href, context)
@@ -46,7 +47,7 @@ interface Renderer {
 }
 type Component = (renderer: Renderer, props: object) => void
 
-/** Imports what the editor has in a file, `CasePanel.svelte` say. */
+/** Imports what the editor has in a file, `case/CasePanel.svelte` say. */
 export function ofEditor<Module>(file: string): Promise<Module> {
   return import(`${editor}${file}`) as Promise<Module>
 }

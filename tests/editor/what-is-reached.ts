@@ -7,7 +7,7 @@ import {
 } from '../../core/drafts/index.ts'
 import { readDocument } from '../../core/engine/index.ts'
 import { sentenceOf, type Problem } from '../../core/problem/index.ts'
-import type { Change, DraftAtWork } from '../../renderer/editor/draft-at-work.ts'
+import type { Change, DraftAtWork } from '../../renderer/editor/draft/draft-at-work.ts'
 import type { EditorDesk } from '../../renderer/editor/editor-desk.svelte.ts'
 import type { Control } from './controls.ts'
 import { partsChanged } from './parts-of-a-spec.ts'

@@ -2,7 +2,7 @@ import { aboutOf, isBearing, subjects, thingsOn, type PlacedThing } from '../../
 import type { EngineSpec, SpecDocument } from '../../../core/engine/index.ts'
 import type { Point } from '../../../core/plane/index.ts'
 import type { Words } from '../../../core/words/index.ts'
-import { dowelText, handleText } from '../handles.ts'
+import { dowelText, handleText } from '../drawing/handles.ts'
 
 /** What already lies on a face, with its place in nanometres: what a point of a picture may be. */
 export function knownPlaces(

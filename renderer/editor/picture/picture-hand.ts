@@ -1,7 +1,7 @@
 import { pixelAt, placeOf } from '../../../core/drafts/index.ts'
 import type { Drawing } from '../../../core/layout/index.ts'
 import type { Point } from '../../../core/plane/index.ts'
-import { engineAt, engineDirection } from '../sheet-place.ts'
+import { engineAt, engineDirection } from '../drawing/sheet-place.ts'
 import type { PictureWork } from './picture-work.svelte.ts'
 
 /** So many px an arrow key moves the cross; with Shift ten times as far. */

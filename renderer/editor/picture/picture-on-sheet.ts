@@ -2,7 +2,7 @@ import { placeOf, type PicturePlacement } from '../../../core/drafts/index.ts'
 import type { Drawing, Shape } from '../../../core/layout/index.ts'
 import type { Point } from '../../../core/plane/index.ts'
 import type { Backdrop } from '../../canvas/backdrop.ts'
-import { engineAt } from '../sheet-place.ts'
+import { engineAt } from '../drawing/sheet-place.ts'
 import type { Ground } from './picture-work.svelte.ts'
 
 /** What a picture is placed on, read off a drawing. */

@@ -9,7 +9,7 @@ import {
 } from '../../../core/drafts/index.ts'
 import { engineSpec, type Fit } from '../../../core/engine/index.ts'
 import type { Outcome } from '../../../core/problem/index.ts'
-import { readTable, tableText } from '../../../renderer/editor/read-table.ts'
+import { readTable, tableText } from '../../../renderer/editor/fields/read-table.ts'
 import { documentOf } from './document-of-demo.ts'
 
 const skerry = engineSpec.parse(documentOf('skerry-3'))

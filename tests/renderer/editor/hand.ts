@@ -16,14 +16,14 @@ import {
 } from '../../../core/drafts/index.ts'
 import { done, sentenceOf, type Problem } from '../../../core/problem/index.ts'
 import { en } from '../../../core/words/index.ts'
-import { DraftOnDisk } from '../../../renderer/editor/draft-on-disk.svelte.ts'
-import { OpenedDraftState } from '../../../renderer/editor/draft.svelte.ts'
+import { DraftOnDisk } from '../../../renderer/editor/draft/draft-on-disk.svelte.ts'
+import { OpenedDraftState } from '../../../renderer/editor/draft/draft.svelte.ts'
 import { EditorDesk } from '../../../renderer/editor/editor-desk.svelte.ts'
-import { OrderWork } from '../../../renderer/editor/order-work.svelte.ts'
-import { PlaceWork } from '../../../renderer/editor/place-work.svelte.ts'
+import { OrderWork } from '../../../renderer/editor/orders/order-work.svelte.ts'
+import { PlaceWork } from '../../../renderer/editor/actions/place-work.svelte.ts'
 import { folder, store } from '../../electron/bench.ts'
 import { asking } from '../../electron/requests/asking.ts'
-import { besideDraft } from './beside-draft.ts'
+import { besideDraft } from './draft/beside-draft.ts'
 
 const here = { person: () => 'Ana Ruiz', language: () => 'en' as const }
 const mm = 1_000_000
