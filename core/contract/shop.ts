@@ -13,6 +13,8 @@ const fork = z.strictObject({
   /** The hash of the other line’s first entry: what is settled over. */
   line: z.string(),
   bench: z.string(),
+  /** The bench whose line is here: null for this one, and another where this one only looked at the build before. */
+  own: z.string().nullable(),
   /** Which line counts; null where nobody settled it, and where the two contradict one another. */
   counts: z.enum(['here', 'there']).nullable(),
 })

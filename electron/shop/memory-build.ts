@@ -1,5 +1,5 @@
-import type { Fork, ShopBuild, ShopEntry, ShopSearch } from './archive.ts'
-import type { foundBy } from './found-by.ts'
+import type { Consignment, Fork, ShopBuild, ShopEntry, ShopSearch } from './archive.ts'
+import { foundBy } from './found-by.ts'
 import type { Root } from './placing.ts'
 
 /** A build in an archive in memory. */
@@ -15,6 +15,14 @@ export interface MemoryBuild {
 
 export function hasFork({ forks }: MemoryBuild): boolean {
   return [...forks.values()].some(({ settled }) => settled === null)
+}
+
+/** Whether the list says something else of the build now. */
+export function list(build: MemoryBuild, consignment: Consignment): boolean {
+  const before = build.row
+  build.row = { ...before, ...consignment.listed }
+  build.mentions.push(...foundBy(consignment))
+  return JSON.stringify(build.row) !== JSON.stringify(before)
 }
 
 export function isFound({ row, mentions }: MemoryBuild, search: ShopSearch): boolean {

@@ -23,7 +23,7 @@ import {
   type ShopSearch,
 } from './archive.ts'
 import { followingFrom } from './following.ts'
-import { hasFork, isFound, type MemoryBuild } from './memory-build.ts'
+import { hasFork, isFound, list, type MemoryBuild } from './memory-build.ts'
 import { placed } from './placing.ts'
 import { foundBy } from './found-by.ts'
 
@@ -112,11 +112,11 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
         const { root, beside } = place
         const fork = kept.forks.get(root.sha256) ?? { root, entries: [], settled: null }
         const others = beside.filter(({ sha256 }) => !fork.entries.some((each) => each.sha256 === sha256))
-        if (isListed(consignment, 'fork')) {
-          kept.row = { ...kept.row, ...listed }
-          kept.mentions.push(...foundBy(consignment))
+        const isNews = isListed(consignment, 'fork') && list(kept, consignment)
+        if (others.length === 0) {
+          if (isNews) move(kept, {})
+          return done(receipt)
         }
-        if (others.length === 0) return done(receipt)
         fork.entries.push(...others.map(from))
         kept.forks.set(root.sha256, fork)
         move(kept, {})
@@ -141,6 +141,8 @@ export function memoryShop(shop = 'shop', now: () => Date = () => new Date()): M
         if (isListed(consignment, 'kept')) into.mentions.push(...foundBy(consignment))
         move(into, row)
       }
+      if (place.kind === 'kept' && place.added.length === 0 && kept !== undefined)
+        if (consignment.counts === 'here' && list(kept, consignment)) move(kept, {})
       return done(receipt)
     },
     builds: (search: ShopSearch = {}) =>

@@ -34,8 +34,8 @@ export const troubledShop: NonNullable<ShopState['joined']> = {
   refused: [{ ...named, why: problem('shop-entry-refused', { entry: 9 }) }],
   commonLists: ['people', 'wrenches'],
   apart: [
-    { ...named, entry: 7, line: 'f'.repeat(64), bench: other.name, counts: null },
-    { ...named, entry: 9, line: 'e'.repeat(64), bench: other.name, counts: 'there' },
+    { ...named, entry: 7, line: 'f'.repeat(64), bench: other.name, own: null, counts: null },
+    { ...named, entry: 9, line: 'e'.repeat(64), bench: other.name, own: 'Machine shop', counts: 'there' },
   ],
 }
 
@@ -84,7 +84,8 @@ export function atBenchOf(
       cut: where === 'cut off' ? sampleCut : null,
     },
     begunAt: where === 'elsewhere' || where === 'cut off' ? other : null,
-    apart: where === 'apart' ? problem('build-apart', { name, bench: other.name, entry: 7 }) : null,
+    apart:
+      where === 'apart' ? problem('build-apart', { name, bench: other.name, entry: 7, own: null }) : null,
   }
   return { ...sampleShop(sampleJoined), 'builds.open': () => done({ ...build.opened, benches }) }
 }

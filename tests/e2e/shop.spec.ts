@@ -142,7 +142,7 @@ test('a build goes from bench to bench by way of the shop, and a third prints it
         timeout: 40_000,
       })
       await page.getByRole('button', { name: en.shop.apart.look }).click({ timeout: 40_000 })
-      await page.getByRole('button', { name: en.shop.apart.hereCounts }).click()
+      await page.getByRole('button', { name: en.shop.apart.hereCounts({ own: null }) }).click()
       await because(en.shop.build.whySettle, 'The engine stands here')
       await expect(page.getByRole('button', { name: en.shop.build.handOver })).toBeVisible()
       await expect

@@ -11,12 +11,13 @@ export interface OtherLine {
 
 /**
  * Why a build of which there is another line may not be continued: nobody has settled which line counts, or the other one does. Null
- * where this one counts over each other. Two lines that say the opposite of one another are apart as before, until one is told otherwise.
+ * where this one counts over each other. `recordedBy` names the bench whose line this is from an entry on, where it is not the bench here. Two lines that say the opposite of one another are apart as before, until one is told otherwise.
  */
 export function apartFrom(
   name: string,
   own: readonly RecordedEvent[],
   others: readonly OtherLine[],
+  recordedBy: (entry: number) => string | null = () => null,
 ): Problem | null {
   for (const { bench, events } of others) {
     const [first] = events
@@ -24,7 +25,7 @@ export function apartFrom(
     if (first === undefined || mine === undefined || mine.hash === first.hash) continue
     const counts = lineThatCounts(own, events)
     if (counts === 'here') continue
-    const facts = { name, bench: bench.name, entry: first.seq }
+    const facts = { name, bench: bench.name, entry: first.seq, own: recordedBy(first.seq) }
     return counts === 'there' ? problem('build-line-left', facts) : problem('build-apart', facts)
   }
   return null

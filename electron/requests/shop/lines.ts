@@ -1,4 +1,4 @@
-import { apartFrom, lineThatCounts, type OtherLine } from '../../../core/builds/index.ts'
+import { apartFrom, lineThatCounts, recordedAt, type OtherLine } from '../../../core/builds/index.ts'
 import type { Problem } from '../../../core/problem/index.ts'
 import { eventsIn, type Store } from '../../store/index.ts'
 
@@ -24,9 +24,24 @@ export function whichCounts(store: Pick<Store, 'shop' | 'entries'>, build: strin
   return said.includes('there') ? 'there' : said.includes(null) ? null : 'here'
 }
 
+/** The other bench whose line of a build this record has, from an entry on; null where it is this bench’s. */
+export function recordedElsewhere(
+  store: Pick<Store, 'shop' | 'entries' | 'bench'>,
+  build: string,
+  entry: number,
+  nameOf: (bench: string) => string,
+): string | null {
+  const recorded = recordedAt(eventsIn(store.entries(build)), entry) ?? store.shop.of(build).begun?.bench
+  if (recorded === undefined || recorded.id === store.bench) return null
+  const name = nameOf(recorded.id)
+  return name === recorded.id ? recorded.name : name
+}
+
 /** Why nobody goes on with the build here, where there is another line of it. */
 export function apartOf(store: Store, build: string, nameOf: (bench: string) => string): Problem | null {
   const lines = otherLines(store, build, nameOf)
   if (lines.length === 0) return null
-  return apartFrom(store.build(build)?.name ?? '', eventsIn(store.entries(build)), lines)
+  return apartFrom(store.build(build)?.name ?? '', eventsIn(store.entries(build)), lines, (entry) =>
+    recordedElsewhere(store, build, entry, nameOf),
+  )
 }

@@ -7,7 +7,7 @@ import { eventsIn, listNames, numberOf, type ListName, type Store } from '../../
 import type { OpenBuildCache } from '../open-build-cache.ts'
 import { storedBuild, type OpenedBuild } from '../open-build.ts'
 import { CommonLists } from './common-lists.ts'
-import { apartOf, otherLines } from './lines.ts'
+import { apartOf, otherLines, recordedElsewhere } from './lines.ts'
 import { News } from './news.ts'
 import { ThisBench } from './this-bench.ts'
 import { ShopLink, type OpenArchive } from './shop-link.ts'
@@ -217,13 +217,15 @@ export class ShopDesk {
       }),
       apart: [...this.#parted].flatMap((build) => {
         const own = eventsIn(store.entries(build))
-        return otherLines(store, build, this.nameOf).map((other) => ({
-          ...named(build),
-          entry: other.events[0]?.seq ?? 1,
-          line: other.line,
-          bench: other.bench.name,
-          counts: lineThatCounts(own, other.events),
-        }))
+        return otherLines(store, build, this.nameOf).map((other) => {
+          const entry = other.events[0]?.seq ?? 1
+          return {
+            ...named(build),
+            ...{ entry, line: other.line, bench: other.bench.name },
+            own: recordedElsewhere(store, build, entry, this.nameOf),
+            counts: lineThatCounts(own, other.events),
+          }
+        })
       }),
       commonLists: listNames.filter((list) => this.#lists.isCommon(list)),
       benches: (this.#link?.benches ?? []).map(({ id, name, program, seenAtUtc }) => ({

@@ -28,27 +28,41 @@ export async function sendTo(sql: Sql, consignment: Consignment): Promise<Outcom
         return refused('shop-entry-refused', { entry: place.entry })
       case 'behind':
         return done(place)
-      case 'fork':
-        if (isListed(consignment, 'fork')) await list(in_, consignment)
-        await addBeside(in_, build, bench, place.root, place.beside)
+      case 'fork': {
+        const isNews = isListed(consignment, 'fork') && (await list(in_, consignment))
+        const added = await addBeside(in_, build, bench, place.root, place.beside)
+        if (isNews && added === 0) await announce(in_, build)
         return done({ kind: 'fork', at: place.root.at })
+      }
       case 'kept':
         if (place.added.length > 0)
           await Promise.all([
             isListed(consignment, 'kept') && list(in_, consignment),
             add(in_, build, bench, place.added),
           ])
+        else if (consignment.counts === 'here' && (await list(in_, consignment))) await announce(in_, build)
         return done({ kind: 'kept', upTo: entries.at(-1)?.seq ?? 0 })
     }
   })
 }
 
-async function list(sql: TransactionSql, consignment: Consignment): Promise<void> {
+/** Whether the list says something else of the build now. */
+async function list(sql: TransactionSql, consignment: Consignment): Promise<boolean> {
   const { build, listed } = consignment
-  await Promise.all([
-    sql`UPDATE build SET ${sql(columnsOf(listed))} WHERE id = ${build}`,
+  const columns = columnsOf(listed)
+  const is = Object.entries(columns).map(
+    ([column, value]) => sql`${sql(column)} IS NOT DISTINCT FROM ${value}`,
+  )
+  const [changed] = await Promise.all([
+    sql`UPDATE build SET ${sql(columns)} WHERE id = ${build} AND NOT (${is.flatMap((each, at) => (at === 0 ? [each] : [sql` AND `, each]))})`,
     addWords(sql, consignment),
   ])
+  return changed.count > 0
+}
+
+/** To those who follow: a line that counts now adds no entry by that. */
+async function announce(sql: TransactionSql, build: string): Promise<void> {
+  await sql`SELECT announce(${build})`
 }
 
 /** As if the archive had all that comes before them, and nothing else. */
@@ -105,13 +119,14 @@ async function addBeside(
   bench: string,
   root: Root,
   entries: readonly StoredEntry[],
-): Promise<void> {
-  await sql`
+): Promise<number> {
+  const added = await sql`
     INSERT INTO fork_entry (build, seq, body, sha256, bench, root_seq, root_sha256)
     SELECT ${build}::uuid, e.seq, e.body, decode(e.sha256, 'hex'), ${bench}, ${root.at}::int, ${hash(root.sha256)}::bytea
     FROM unnest(${entries.map(({ seq }) => seq)}::int[], ${entries.map(({ body }) => body)}::text[],
       ${entries.map(({ sha256 }) => sha256)}::text[]) AS e (seq, body, sha256) ORDER BY e.seq
     ON CONFLICT DO NOTHING`
+  return added.count
 }
 
 async function addWords(sql: TransactionSql, consignment: Consignment): Promise<void> {

@@ -174,8 +174,18 @@ export function archiveContract(of: string, openShop: OpenShop): void {
         { id: build, holder: second, finished: true, voided: false },
       ])
       // What is there already, once more: who learns late that its line counts has nothing new to send.
-      value(await archive.send(consignment(build, theirs.slice(5), { ...said, flagged: true })))
-      expect(value(await archive.build(build))).toMatchObject({ flagged: true })
+      const changed = async (about: Parameters<typeof consignment>[2], entries = theirs.slice(5)) => {
+        const before = value(await archive.lastChange())
+        value(await archive.send(consignment(build, entries, about)))
+        return value(await archive.changesAfter(before))
+      }
+      expect(await changed({ ...said, flagged: true })).toMatchObject([{ id: build, flagged: true }])
+      expect(await changed({ ...said, flagged: true })).toEqual([])
+      // The archive’s own line counts again, as the other gave way.
+      const own = { counts: 'here', standing: null } as const
+      expect(await changed(own, ours.slice(3))).toMatchObject([{ id: build, flagged: false, holder: first }])
+      expect(await changed(own, ours.slice(3))).toEqual([])
+      expect(await changed({ voided: true }, ours.slice(3))).toEqual([])
     })
 
     it('is settled once, by a person with a reason, and both branches stay', async () => {

@@ -3,7 +3,11 @@ import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { shopCommand } from '../../../electron/launch/shop-command.ts'
 import { chooseLists, migrateShop, readAddress } from '../../../electron/shop/index.ts'
-import { namesOf, shopMigrations } from '../../../electron/shop/postgres/migrations/index.ts'
+import {
+  latestShopVersion,
+  namesOf,
+  shopMigrations,
+} from '../../../electron/shop/postgres/migrations/index.ts'
 import { sha256 } from '../../../electron/store/index.ts'
 import { buildId, chainOf, consignment, ferryEngine, first, value } from './sample.ts'
 import { runProgram } from './server.ts'
@@ -83,10 +87,10 @@ export function settingUpOn(shops: Shops): void {
       const archive = client()
       expect(await archive.builds()).toMatchObject({ problem: { code: 'shop-schema-older' } })
       expect(await chooseLists(owner, { people: 'one' })).toMatchObject({
-        problem: { code: 'shop-schema-older', facts: { version: 1, known: 2 } },
+        problem: { code: 'shop-schema-older', facts: { version: 1, known: latestShopVersion } },
       })
       await sql`INSERT INTO spec VALUES (decode(${sha256(ferryEngine.text)}, 'hex'), ${ferryEngine.text}, 'Ferry 4', true)`
-      expect(value(await migrateShop(owner))).toEqual({ from: 1, to: 2 })
+      expect(value(await migrateShop(owner))).toEqual({ from: 1, to: latestShopVersion })
       const there = shops.open(destinationFor(role('bench')))
       expect(value(await there.spec(sha256(ferryEngine.text)))).toEqual(ferryEngine)
       expect(value(await there.commonLists())).toEqual([])

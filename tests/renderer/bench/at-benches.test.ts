@@ -71,7 +71,10 @@ describe('a build of the shop in the window', () => {
     await stands({ asOf, cut })
     expect(openBuild.benches).toMatchObject({ asOf, cut })
     expect(openBuild.readOnly).toBeNull()
-    await stands({ cut: null, apart: problem('build-apart', { name: 'Ferry', bench: 'Bench 1', entry: 2 }) })
+    await stands({
+      cut: null,
+      apart: problem('build-apart', { name: 'Ferry', bench: 'Bench 1', entry: 2, own: null }),
+    })
     expect(openBuild.isApart).toBe(true)
     expect(openBuild.readOnly?.code).toBe('build-apart')
   })

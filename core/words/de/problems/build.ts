@@ -39,10 +39,10 @@ export const buildWords: Table<typeof pattern> = {
   'bench-unknown': (_) => 'Die Werkstatt kennt diese Werkbank nicht. Eine aus der Liste wählen.',
   'bench-unnamed': (_) =>
     'Diese Werkbank gehört zu keiner Werkstatt, es gibt keine andere zum Fortsetzen. Zuerst der Werkstatt beitreten.',
-  'build-apart': ({ name, bench, entry }) =>
-    `„${name}“ wurde ab Eintrag ${entry} hier und bei ${bench} getrennt fortgesetzt. Feststellen, was am Motor getan wurde, beide Folgen ansehen und an einer der beiden Werkbänke entscheiden, welche zählt.`,
-  'build-line-left': ({ name, bench, entry }) =>
-    `Für „${name}“ zählt ab Eintrag ${entry} die Folge von ${bench}. Was hier eingetragen wurde, bleibt erhalten und lesbar, aber diese Aufzeichnung kann den Aufbau nicht fortsetzen. Bei ${bench} fortsetzen; oder das Programm hier mit einem leeren Datenordner starten, damit der Werkstatt beitreten und den Aufbau dort übernehmen.`,
+  'build-apart': ({ name, bench, entry, own }) =>
+    `„${name}“ wurde ab Eintrag ${entry} ${own === null ? 'hier' : `bei ${own}`} und bei ${bench} getrennt fortgesetzt. Feststellen, was am Motor getan wurde, beide Folgen ansehen und an einer der beiden Werkbänke entscheiden, welche zählt.`,
+  'build-line-left': ({ name, bench, entry, own }) =>
+    `Für „${name}“ zählt ab Eintrag ${entry} die Folge von ${bench}. Was ${own === null ? 'hier' : `bei ${own}`} eingetragen wurde, bleibt hier erhalten und lesbar, aber diese Aufzeichnung kann den Aufbau nicht fortsetzen. Bei ${bench} fortsetzen; oder das Programm hier mit einem leeren Datenordner starten, damit der Werkstatt beitreten und den Aufbau dort übernehmen.`,
   'bench-line-left': ({ name, bench }) =>
     `${bench} hat „${name}“ getrennt fortgesetzt, und diese Folge zählt nicht. Die Aufzeichnung dort behält sie; der Aufbau kann dort gelesen, aber nicht fortgesetzt werden. Einer anderen Werkbank übergeben oder hier behalten.`,
   'build-not-apart': ({ name }) =>

@@ -64,17 +64,17 @@ export const shop: Words['shop'] = {
 
   apart: {
     title: 'An zwei Werkbänken getrennt fortgesetzt',
-    line: ({ number, name, entry, bench, counts }) =>
-      `${number} ${name}: hier und bei ${bench} ab Eintrag ${entry}. ` +
+    line: ({ number, name, entry, bench, own, counts }) =>
+      `${number} ${name}: ${own === null ? 'hier' : `bei ${own}`} und bei ${bench} ab Eintrag ${entry}. ` +
       (counts === null
         ? 'Niemand hat entschieden, was zählt.'
         : counts === 'here'
-          ? 'Was hier eingetragen wurde, zählt.'
+          ? `Was ${own === null ? 'hier' : `bei ${own}`} eingetragen wurde, zählt.`
           : `Was bei ${bench} eingetragen wurde, zählt.`),
     look: 'Beide Folgen ansehen',
-    here: 'Diese Werkbank',
+    own: ({ own }) => own ?? 'Diese Werkbank',
     which: 'Welche Folge zählt?',
-    hereCounts: 'Was hier eingetragen wurde, zählt',
+    hereCounts: ({ own }) => `Was ${own === null ? 'hier' : `bei ${own}`} eingetragen wurde, zählt`,
     thereCounts: ({ bench }) => `Was bei ${bench} eingetragen wurde, zählt`,
     entries: 'Einträge seit der Trennung',
     entry: 'Eintrag',

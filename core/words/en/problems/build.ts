@@ -15,6 +15,12 @@ export interface OfBench {
   readonly name: string
   readonly bench: string
 }
+/** Of two lines of a build, from an entry on. */
+export interface OfLine extends OfBench {
+  readonly entry: number
+  /** The bench whose line is in this record; null for this one. */
+  readonly own: string | null
+}
 export interface PartIn extends OfStep {
   readonly part: string
 }
@@ -61,10 +67,10 @@ export const buildWords = {
     'The shop knows no such bench. Choose one of those in the list.',
   'bench-unnamed': (_: Record<never, never>) =>
     'This bench belongs to no shop, so that there is no other one to go on. Join the shop first.',
-  'build-apart': ({ name, bench, entry }: OfBench & { readonly entry: number }) =>
-    `“${name}” was continued here and at ${bench} apart, from entry ${entry} on. Find out which of the two was done on the engine, look at both lines, and say at either bench which one counts.`,
-  'build-line-left': ({ name, bench, entry }: OfBench & { readonly entry: number }) =>
-    `The line of ${bench} counts for “${name}”, from entry ${entry} on. What was recorded here is kept and can be read, but this record cannot go on with the build. Go on at ${bench}; or start the program here on an empty data folder, join the shop with it, and take the build over there.`,
+  'build-apart': ({ name, bench, entry, own }: OfLine) =>
+    `“${name}” was continued ${own === null ? 'here' : `at ${own}`} and at ${bench} apart, from entry ${entry} on. Find out which of the two was done on the engine, look at both lines, and say at either bench which one counts.`,
+  'build-line-left': ({ name, bench, entry, own }: OfLine) =>
+    `The line of ${bench} counts for “${name}”, from entry ${entry} on. What was recorded ${own === null ? 'here' : `at ${own}`} is kept and can be read here, but this record cannot go on with the build. Go on at ${bench}; or start the program here on an empty data folder, join the shop with it, and take the build over there.`,
   'bench-line-left': ({ name, bench }: OfBench) =>
     `${bench} went on with “${name}” apart, and its line was left. Its record keeps that line, so it can read the build and not go on with it. Hand it to another bench, or keep it here.`,
   'build-not-apart': ({ name }: { readonly name: string }) =>

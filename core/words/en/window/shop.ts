@@ -5,6 +5,11 @@ export interface Since {
   readonly since: string | null
 }
 
+export interface OwnLine {
+  /** The bench whose line is in this record; null for this one. */
+  readonly own: string | null
+}
+
 /** The page 'Shop': the benches that share an archive, and what goes on at each. */
 export const shop = {
   title: 'Shop',
@@ -74,18 +79,20 @@ export const shop = {
       readonly name: string
       readonly entry: number
       readonly bench: string
+      /** The bench whose line is here; null for this one. */
+      readonly own: string | null
       readonly counts: 'here' | 'there' | null
     }) =>
-      `${facts.number} ${facts.name}: here and at ${facts.bench} from entry ${facts.entry} on. ` +
+      `${facts.number} ${facts.name}: ${facts.own === null ? 'here' : `at ${facts.own}`} and at ${facts.bench} from entry ${facts.entry} on. ` +
       (facts.counts === null
         ? 'Nobody has settled which counts.'
         : facts.counts === 'here'
-          ? 'What was recorded here counts.'
+          ? `What was recorded ${facts.own === null ? 'here' : `at ${facts.own}`} counts.`
           : `What was recorded at ${facts.bench} counts.`),
     look: 'Look at both lines',
-    here: 'This bench',
+    own: ({ own }: OwnLine) => own ?? 'This bench',
     which: 'Which line counts?',
-    hereCounts: 'What was recorded here counts',
+    hereCounts: ({ own }: OwnLine) => `What was recorded ${own === null ? 'here' : `at ${own}`} counts`,
     thereCounts: ({ bench }: { readonly bench: string }) => `What was recorded at ${bench} counts`,
     entries: 'Entries since they parted',
     entry: 'Entry',

@@ -37,10 +37,10 @@ export const buildWords: typeof english = {
   'bench-unknown': () => 'El taller no conoce ese banco. Elegir uno de la lista.',
   'bench-unnamed': () =>
     'Este banco no pertenece a ningún taller, así que no hay otro que continúe. Unirse primero al taller.',
-  'build-apart': ({ name, bench, entry }) =>
-    `«${name}» se continuó por separado aquí y en ${bench} desde la entrada ${entry}. Averiguar qué se hizo en el motor, ver las dos líneas y decidir en cualquiera de los dos bancos cuál vale.`,
-  'build-line-left': ({ name, bench, entry }) =>
-    `Para «${name}» vale la línea de ${bench} desde la entrada ${entry}. Lo registrado aquí se conserva y se puede leer, pero este registro no puede continuar el montaje. Continuar en ${bench}; o iniciar aquí el programa con una carpeta de datos vacía, unirse con ella al taller y hacerse cargo allí del montaje.`,
+  'build-apart': ({ name, bench, entry, own }) =>
+    `«${name}» se continuó por separado ${own === null ? 'aquí' : `en ${own}`} y en ${bench} desde la entrada ${entry}. Averiguar qué se hizo en el motor, ver las dos líneas y decidir en cualquiera de los dos bancos cuál vale.`,
+  'build-line-left': ({ name, bench, entry, own }) =>
+    `Para «${name}» vale la línea de ${bench} desde la entrada ${entry}. Lo registrado ${own === null ? 'aquí' : `en ${own}`} se conserva y se puede leer aquí, pero este registro no puede continuar el montaje. Continuar en ${bench}; o iniciar aquí el programa con una carpeta de datos vacía, unirse con ella al taller y hacerse cargo allí del montaje.`,
   'bench-line-left': ({ name, bench }) =>
     `${bench} continuó «${name}» por separado y su línea no vale. Su registro la conserva: allí el montaje se puede leer, pero no continuar. Entregarlo a otro banco o conservarlo aquí.`,
   'build-not-apart': ({ name }) => `«${name}» tiene una sola línea de entradas; no hay nada que decidir.`,

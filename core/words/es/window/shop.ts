@@ -62,17 +62,17 @@ export const shop: Words['shop'] = {
 
   apart: {
     title: 'Continuado por separado en dos bancos',
-    line: ({ number, name, entry, bench, counts }) =>
-      `${number} ${name}: aquí y en ${bench} desde la entrada ${entry}. ` +
+    line: ({ number, name, entry, bench, own, counts }) =>
+      `${number} ${name}: ${own === null ? 'aquí' : `en ${own}`} y en ${bench} desde la entrada ${entry}. ` +
       (counts === null
         ? 'Nadie ha decidido cuál vale.'
         : counts === 'here'
-          ? 'Vale lo registrado aquí.'
+          ? `Vale lo registrado ${own === null ? 'aquí' : `en ${own}`}.`
           : `Vale lo registrado en ${bench}.`),
     look: 'Ver las dos líneas',
-    here: 'Este banco',
+    own: ({ own }) => own ?? 'Este banco',
     which: '¿Qué línea vale?',
-    hereCounts: 'Vale lo registrado aquí',
+    hereCounts: ({ own }) => `Vale lo registrado ${own === null ? 'aquí' : `en ${own}`}`,
     thereCounts: ({ bench }) => `Vale lo registrado en ${bench}`,
     entries: 'Entradas desde la separación',
     entry: 'Entrada',

@@ -29,7 +29,7 @@ describe('a build that went on at two benches apart', () => {
   it('waits for somebody to settle which line counts', () => {
     expect(apartFrom('Pump', own, [other])).toEqual({
       code: 'build-apart',
-      facts: { name: 'Pump', bench: 'Bench 2', entry: 3 },
+      facts: { name: 'Pump', bench: 'Bench 2', entry: 3, own: null },
       path: '',
     })
   })

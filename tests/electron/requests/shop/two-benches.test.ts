@@ -141,7 +141,8 @@ describe('a bench with the network down', () => {
   })
 })
 
-async function apart() {
+/** `looks`: a bench that looked at the build before, and reads it as it goes on. */
+async function apart({ looks }: { readonly looks?: string } = {}) {
   const shop = memoryShop()
   const [first, second] = [await benchOf(shop, 'Bench 1'), await benchOf(shop, 'Bench 2')]
   const { line } = await first.begin()
@@ -150,11 +151,13 @@ async function apart() {
   first.client().cut()
   await second.does(build, { type: 'take-over', reason: 'Bench 1 is dark' })
   await until(async () => (await entriesAt(second, build)) === 2)
+  const third = looks === undefined ? null : await benchOf(shop, looks)
+  await third?.looksAt(build, 2)
   await first.goesOn(build, 2)
   first.client().mend()
   await until(async () => (await first.get('shop.read', {})).joined?.apart.length === 1)
   await until(async () => (await second.get('shop.read', {})).joined?.apart.length === 1)
-  return { shop, first, second, build }
+  return { shop, first, second, third, build }
 }
 
 describe('a build that two benches went on with apart', () => {
@@ -170,6 +173,19 @@ describe('a build that two benches went on with apart', () => {
     const [found] = (await second.get('builds.find', { of: 'shop', words: '' })).lines
     expect(found).toMatchObject({ id: build, at: { isForked: true } })
     expect((await second.get('host.doctor', {})).at(-1)).toMatchObject({ subject: 'shop', state: 'bad' })
+  })
+
+  it('names the benches of both lines at a third that only looked at it before', async () => {
+    const { first, second, third, build } = await apart({ looks: 'Foreman' })
+    if (third === null) throw new Error('nobody looks')
+    await until(async () => (await third.get('shop.read', {})).joined?.apart.length === 1)
+    expect((await third.get('shop.read', {})).joined?.apart).toMatchObject([
+      { build, entry: 2, bench: 'Bench 1', own: 'Bench 2', counts: null },
+    ])
+    expect((await first.get('shop.read', {})).joined?.apart).toMatchObject([{ bench: 'Bench 2', own: null }])
+    expect((await second.get('shop.read', {})).joined?.apart).toMatchObject([{ bench: 'Bench 1', own: null }])
+    const { benches } = await third.get('builds.open', { build })
+    expect(benches?.apart).toMatchObject({ code: 'build-apart', facts: { bench: 'Bench 1', own: 'Bench 2' } })
   })
 
   it('goes on at the bench whose line a person said counts, and is left at the other', async () => {
