@@ -34,7 +34,7 @@ const playsElectron = globSync('tests/electron/desktop/**/*.test.ts', { cwd: imp
 /** Those that take long for their size, the longest first. */
 const long = [
   'tests/renderer/gallery/entries.test.ts',
-  'tests/renderer/practice/dry-run.test.ts',
+  'tests/renderer/practice/dry-run/dry-run.test.ts',
   'tests/renderer/build-window/card-place.test.ts',
   'tests/electron/store/closed-places.test.ts',
   'tests/electron/launch/desktop-run.test.ts',
@@ -45,7 +45,7 @@ const long = [
   'tests/core/builds/drawing/list-and-drawing.test.ts',
   'tests/core/layout/every-demo.test.ts',
   'tests/core/bearing/tray/stock-against-highs.test.ts',
-  'tests/electron/requests/import-rules.test.ts',
+  'tests/electron/requests/exchange/import-rules.test.ts',
   'tests/core/practice/fault/fault-drill.test.ts',
   'tests/layers.test.ts',
   'tests/core/words/no-texts-elsewhere.test.ts',

@@ -11,7 +11,7 @@ import {
 import { problem, type Problem } from '../../core/problem/index.ts'
 import type { Language, Words } from '../../core/words/index.ts'
 import { SpecInLanguages } from '../bench/spec-in-languages.ts'
-import { DryRun } from './dry-run.ts'
+import { DryRun } from './dry-run/dry-run.ts'
 
 /** A drill that somebody is at. */
 export interface OpenDrill {

@@ -4,7 +4,7 @@ import type { Bench } from './bench.ts'
 import { withDataFolder } from './hosts/host.ts'
 import { OtherBench } from './other-bench.ts'
 import { pagesOf } from './pdf.ts'
-import { forged } from '../electron/requests/forged.ts'
+import { forged } from '../electron/requests/exchange/forged.ts'
 import { named, saying, sayingWithNumbers } from './named.ts'
 
 /** A bench elsewhere, beside the one with the window. */

@@ -8,7 +8,7 @@ import { folder, store } from '../bench.ts'
 import { finishBuild } from '../mechanic.ts'
 import { asking } from '../requests/asking.ts'
 import { runs } from '../../runs.ts'
-import { forged, sha256 } from '../requests/forged.ts'
+import { forged, sha256 } from '../requests/exchange/forged.ts'
 import { draws, seed } from './seed.ts'
 
 type Entry = Record<string, unknown>

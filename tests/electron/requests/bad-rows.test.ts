@@ -5,7 +5,7 @@ import { newIds } from '../../../electron/requests/ids.ts'
 import { alter } from '../alter.ts'
 import { buildId, folder, otherBuildId, startBuild, store } from '../bench.ts'
 import { asking } from './asking.ts'
-import { sha256 } from './forged.ts'
+import { sha256 } from './exchange/forged.ts'
 
 /** A record of two builds and two people, one row of it spoilt past its guards. */
 async function spoilt(change: string) {

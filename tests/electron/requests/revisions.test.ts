@@ -4,7 +4,7 @@ import { specFileOf } from '../../../core/drafts/index.ts'
 import { engineFile } from '../../engine-files.ts'
 import { folder, store } from '../bench.ts'
 import { asking } from './asking.ts'
-import { sha256 } from './forged.ts'
+import { sha256 } from './exchange/forged.ts'
 
 const person = 'Ana Ruiz'
 const skerry = readFileSync(engineFile('skerry-3'), 'utf8')

@@ -7,7 +7,7 @@ import { recordName } from '../../../electron/store/index.ts'
 import { alter } from '../alter.ts'
 import { folder, store } from '../bench.ts'
 import { asking } from './asking.ts'
-import { sha256 } from './forged.ts'
+import { sha256 } from './exchange/forged.ts'
 
 /** A build with two kinds of marks noted, its head given out in each way there is, and a second folder. */
 async function givenOut() {

@@ -1,5 +1,5 @@
 import type { Component } from 'svelte'
-import type { DrillKind } from '../../core/practice/index.ts'
+import type { DrillKind } from '../../../core/practice/index.ts'
 import AngleDrill from './AngleDrill.svelte'
 import ChartDrill from './ChartDrill.svelte'
 import type { DrillProps } from './drill-props.ts'

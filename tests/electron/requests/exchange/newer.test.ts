@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { folder, store } from '../bench.ts'
-import { asking } from './asking.ts'
+import { folder, store } from '../../bench.ts'
+import { asking } from '../asking.ts'
 import { exportOf, forged } from './forged.ts'
 
 async function bench() {

@@ -1,14 +1,14 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { proposalsFor } from '../../../core/builds/index.ts'
-import type { Client, Preferences, RequestName } from '../../../core/contract/index.ts'
-import { refused } from '../../../core/problem/index.ts'
-import { OpenBuild } from '../../../renderer/bench/open-build.svelte.ts'
-import { Crew } from '../../../renderer/people/crew.svelte.ts'
-import { DryRun } from '../../../renderer/practice/dry-run.ts'
-import { nextCommand } from '../../core/builds/next-command.ts'
-import { demo } from '../../core/layout/demos.ts'
-import { engineFile } from '../../engine-files.ts'
+import { proposalsFor } from '../../../../core/builds/index.ts'
+import type { Client, Preferences, RequestName } from '../../../../core/contract/index.ts'
+import { refused } from '../../../../core/problem/index.ts'
+import { OpenBuild } from '../../../../renderer/bench/open-build.svelte.ts'
+import { Crew } from '../../../../renderer/people/crew.svelte.ts'
+import { DryRun } from '../../../../renderer/practice/dry-run/dry-run.ts'
+import { nextCommand } from '../../../core/builds/next-command.ts'
+import { demo } from '../../../core/layout/demos.ts'
+import { engineFile } from '../../../engine-files.ts'
 
 const spec = demo('skerry-3')
 const text = readFileSync(engineFile('skerry-3'), 'utf8')

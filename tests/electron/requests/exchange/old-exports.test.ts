@@ -1,8 +1,8 @@
 import { readFileSync, readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { folder, store } from '../bench.ts'
-import { asking } from './asking.ts'
+import { folder, store } from '../../bench.ts'
+import { asking } from '../asking.ts'
 
 const folderOfOld = join(import.meta.dirname, 'old-exports')
 const old = (name: string): string => readFileSync(join(folderOfOld, name), 'utf8')

@@ -1,11 +1,11 @@
 import canonicalize from 'canonicalize'
 import { describe, expect, it } from 'vitest'
-import { sentenceOf } from '../../../core/problem/index.ts'
-import type { BuildCommand } from '../../../core/builds/index.ts'
-import { readExport } from '../../../electron/requests/exchange/export-file.ts'
-import { folder, store } from '../bench.ts'
-import { finishBuild } from '../mechanic.ts'
-import { asking } from './asking.ts'
+import { sentenceOf } from '../../../../core/problem/index.ts'
+import type { BuildCommand } from '../../../../core/builds/index.ts'
+import { readExport } from '../../../../electron/requests/exchange/export-file.ts'
+import { folder, store } from '../../bench.ts'
+import { finishBuild } from '../../mechanic.ts'
+import { asking } from '../asking.ts'
 import { forged, sha256 } from './forged.ts'
 
 async function bench() {

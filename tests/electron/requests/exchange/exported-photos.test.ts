@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { photoHash } from '../../../electron/store/index.ts'
-import { jpegOf } from '../../photos/files.ts'
-import { gears, base64, bench, photographed, add, verified } from './photographed.ts'
+import { photoHash } from '../../../../electron/store/index.ts'
+import { jpegOf } from '../../../photos/files.ts'
+import { gears, base64, bench, photographed, add, verified } from '../photographed.ts'
 
 describe('an export with photos', () => {
   it('shows them in another record, verified, and is given out there again byte for byte', async () => {

@@ -1,4 +1,4 @@
-import type { InParts } from '../../core/joint/index.ts'
+import type { InParts } from '../../../core/joint/index.ts'
 
 /** The longest that a slice takes, but for its last part: less than a frame at 60 Hz, so that the page answers meanwhile. */
 const sliceMs = 8

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { sentenceOf } from '../../../core/problem/index.ts'
-import { folder, store } from '../bench.ts'
-import { finishBuild } from '../mechanic.ts'
-import { asking } from './asking.ts'
+import { sentenceOf } from '../../../../core/problem/index.ts'
+import { folder, store } from '../../bench.ts'
+import { finishBuild } from '../../mechanic.ts'
+import { asking } from '../asking.ts'
 import { forged } from './forged.ts'
 
 type Entry = Record<string, unknown>

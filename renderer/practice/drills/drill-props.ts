@@ -1,6 +1,6 @@
 import type { Snippet } from 'svelte'
-import type { Tally } from '../../core/practice/index.ts'
-import type { OpenDrill } from './practice-desk.svelte.ts'
+import type { Tally } from '../../../core/practice/index.ts'
+import type { OpenDrill } from '../practice-desk.svelte.ts'
 
 /** What each drill is given. */
 export interface DrillProps {

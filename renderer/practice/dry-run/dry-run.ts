@@ -1,8 +1,8 @@
-import { buildCommand, type BuildCommand } from '../../core/builds/index.ts'
-import type { Answer, Client, Input, Preferences, RequestName } from '../../core/contract/index.ts'
-import { dryRunErrors, type Tally } from '../../core/practice/index.ts'
-import { done, refused, type Outcome } from '../../core/problem/index.ts'
-import { MemoryBuild, type Engine } from '../bench/memory-build.ts'
+import { buildCommand, type BuildCommand } from '../../../core/builds/index.ts'
+import type { Answer, Client, Input, Preferences, RequestName } from '../../../core/contract/index.ts'
+import { dryRunErrors, type Tally } from '../../../core/practice/index.ts'
+import { done, refused, type Outcome } from '../../../core/problem/index.ts'
+import { MemoryBuild, type Engine } from '../../bench/memory-build.ts'
 
 /** What a dry run is begun with. */
 export interface NewDryRun {

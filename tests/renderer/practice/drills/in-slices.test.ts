@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { inSlices } from '../../../renderer/practice/in-slices.ts'
+import { inSlices } from '../../../../renderer/practice/drills/in-slices.ts'
 
 describe('a long calculation in slices', () => {
   it('lets what comes meanwhile have its turn, and then goes on to its result', async () => {

@@ -1,13 +1,13 @@
 import papaparse from 'papaparse'
 import { describe, expect, it } from 'vitest'
-import { buildSheet } from '../../../core/builds/index.ts'
-import { tableOf } from '../../../electron/requests/tables/tables.ts'
-import { nextCommand } from '../../core/builds/next-command.ts'
-import { sumpByStretch } from '../../core/builds/sump-by-stretch.ts'
-import { demoEngine, Workshop } from '../../core/builds/workshop.ts'
-import { folder, store } from '../bench.ts'
-import { finishBuild } from '../mechanic.ts'
-import { asking } from './asking.ts'
+import { buildSheet } from '../../../../core/builds/index.ts'
+import { tableOf } from '../../../../electron/requests/tables/tables.ts'
+import { nextCommand } from '../../../core/builds/next-command.ts'
+import { sumpByStretch } from '../../../core/builds/sump-by-stretch.ts'
+import { demoEngine, Workshop } from '../../../core/builds/workshop.ts'
+import { folder, store } from '../../bench.ts'
+import { finishBuild } from '../../mechanic.ts'
+import { asking } from '../asking.ts'
 
 async function finished(name = 'Ferry, port engine', person = 'Ana Ruiz') {
   const { get, act, ask } = asking(await store(folder()))
