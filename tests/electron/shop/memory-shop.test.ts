@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { memoryShop, type ShopConnection } from '../../../electron/shop/index.ts'
-import { archiveContract } from './contract.ts'
+import { archiveContract } from './contract/archive.ts'
 import { buildId, chainOf, consignment, ferryEngine, value } from './sample.ts'
 
 archiveContract('in memory', () => {

@@ -1,6 +1,6 @@
 import { describe } from 'vitest'
 import { connectingTo } from './connecting.ts'
-import { archiveContract } from './contract.ts'
+import { archiveContract } from './contract/archive.ts'
 import { guardsOf } from './guards.ts'
 import { noServer } from './server.ts'
 import { rebuildingOn } from './rebuilding.ts'

@@ -1,6 +1,5 @@
 import { expect } from 'vitest'
 import {
-  flagProblem,
   isRunDone,
   isUsedUp,
   lastLivePull,
@@ -11,20 +10,14 @@ import {
   windowNow,
   windowOf,
   type Flag,
-  type HeldWrench,
   type PlannedPull,
 } from '../../../../core/tightening/index.ts'
 import { Bench, pull } from '../bench.ts'
+import { measuresFree, stretches } from './bolt-by-stretch.ts'
+import { CrankOnBench } from './crank-on-bench.ts'
 import { reached, runsDown } from './nut-on-bench.ts'
 import { loose, newBolt, type Bolt } from './steel-bolt.ts'
-import { asItShouldBe, free, seconds, stretch, type Hand, type Work } from './work-and-hands.ts'
-
-/** A 12 in wrench with a 4 in adapter straight on: the fastener has 4/3 of what its scale shows. */
-const withAdapter: HeldWrench = {
-  wrench: 'Click',
-  length_nm: 304_800_000,
-  adapter: { name: 'Foot', offset_nm: 101_600_000, angle_deg: 0 },
-}
+import { asItShouldBe, seconds, withAdapter, type Hand, type Work } from './work-and-hands.ts'
 
 /** Somebody at the bench who does to the letter what the program says, as well as the hands allow. */
 export class Follower {
@@ -35,12 +28,12 @@ export class Follower {
 
   readonly #nuts: readonly number[]
   #taken = 0
-  /** The cap that makes the crank stiff. */
-  #stiff: string | null = null
+  readonly #crank: CrankOnBench
 
   constructor({ engine, bolts, nuts }: Work) {
     this.bench = Bench.started('rods', engine)
     this.#nuts = nuts
+    this.#crank = new CrankOnBench(this.bench)
     bolts.forEach((mmPerTorque, index) =>
       this.bolts.set(`rod-${index + 1}`, newBolt(this.#nextNut(), mmPerTorque)),
     )
@@ -87,7 +80,7 @@ export class Follower {
       reached.readAgain += 1
       return
     }
-    if (flag.fastener === null) return this.loosensCap(flag)
+    if (flag.fastener === null) return this.#crank.loosensCap(flag).forEach((each) => this.isLoose(each))
     const { fastener } = flag
     switch (remedyOf(bench.spec, bench.procedure, bench.run!, flag)) {
       case 'replace':
@@ -119,38 +112,10 @@ export class Follower {
     }
   }
 
-  /** Turns the crank: a cap that was put on the wrong way round, say, makes it stiff. */
-  turnsCrank(planned: PlannedPull, { off }: Hand): void {
-    if (off > 0.2) this.#stiff = planned.cap ?? null
-    const tight = this.bench.run!.pulls.filter(
-      ({ turning, setAside }) => turning !== null && setAside === null,
-    )
-    const torque = 1 + 0.5 * tight.length + (this.#stiff === null ? 0 : 3.5)
-    this.bench.does(pull(planned, [String(torque), 'N·m']))
-    reached.turned += 1
-  }
-
-  /** Loosens the cap that is named, and puts right what was wrong with it. */
-  loosensCap(flag: Flag): void {
-    const { bench } = this
-    const problem = flagProblem(bench.spec, bench.procedure, bench.run!, flag)
-    if (problem.code !== 'turning-over') throw new Error(problem.code)
-    const named =
-      problem.facts.lookAt?.cap ?? bench.run!.pulls.find(({ number }) => number === flag.pull)!.cap
-    const cap = bench.procedure.caps!.find(({ id }) => id === named)!
-    for (const fastener of cap.fasteners) {
-      bench.does({ type: 'loosen-fastener', fastener, reason: '', cause: 'crank-stiff' })
-      this.isLoose(fastener)
-    }
-    expect(openFlags(bench.run).map(({ number }) => number)).not.toContain(flag.number)
-    this.#stiff = null
-    reached.capsLoosened += 1
-  }
-
   pulls(planned: PlannedPull, by: Hand): void {
     const { bench } = this
     const wanted = bench.procedure.passes[planned.pass]!
-    if (wanted.kind === 'action' && wanted.turning !== undefined) return this.turnsCrank(planned, by)
+    if (wanted.kind === 'action' && wanted.turning !== undefined) return this.#crank.turns(planned, by)
     if (planned.fastener === null) return this.waits(planned, by)
     const { fastener } = planned
     if (isUsedUp(bench.spec, bench.procedure, bench.run!, fastener)) return this.replaces(fastener)
@@ -162,8 +127,12 @@ export class Follower {
       bench.does(pull(planned))
       return
     }
-    if (pass.kind === 'length') return this.measures(planned, by)
-    if (pass.kind === 'tighten-to-stretch') return this.stretches(planned, by)
+    if (pass.kind === 'length') return measuresFree(bench, planned, by)
+    if (pass.kind === 'tighten-to-stretch') {
+      const slip = stretches(bench, bolt, planned, by)
+      if (slip !== null) this.truth.set(slip.pull, slip.truth)
+      return
+    }
     const ran = runsDown(bench, bolt, planned, by)
     if (pass.kind === 'seat') {
       bench.does({ ...pull(planned), ...ran.said })
@@ -213,60 +182,6 @@ export class Follower {
       ...(share !== 1 && { held: withAdapter }),
     })
     if (reads && by.typo) this.truth.set(bench.run!.pulls.length, read)
-  }
-
-  /** The length before, with a slip of the decimal point now and then: that is asked about, and measured again. */
-  measures(planned: PlannedPull, { typo }: Hand): void {
-    const length = pull(planned, [String(free), 'mm'])
-    if (typo) {
-      expect(this.bench.refuses(pull(planned, [String(free / 10), 'mm']))).toContain(
-        'Look at the decimal point',
-      )
-      reached.lengthDoubted += 1
-    }
-    this.bench.does(length)
-  }
-
-  /** Tightens on from where it stands until it is so much longer, a steady hand never past the most torque. */
-  stretches(planned: PlannedPull, by: Hand): void {
-    const { bench } = this
-    const bolt = this.bolts.get(planned.fastener!)!
-    const middle = (stretch.least + stretch.most) / 2
-    const wanted = (middle * (1 + by.off)) / bolt.mmPerTorque
-    const ran = runsDown(bench, bolt, planned, by)
-    // Where the torque has it in it, what runs the nut down leaves less to clamp with.
-    const inIt = bolt.runsDownAt - ran.uncounted
-    const most = stretch.torque.most - inIt
-    const torque = Math.max(bolt.torque, by.off === 0 ? Math.min(wanted, most) : wanted)
-    bolt.torque = torque
-    bolt.longer = torque * bolt.mmPerTorque
-    bolt.tightened = true
-    if (by.off === 0 && !bolt.past) {
-      reached.exactStretch += 1
-      expect(bolt.longer).toBeLessThanOrEqual(stretch.most + 1e-9)
-      expect(torque).toBeLessThanOrEqual(most + 1e-9)
-      if (ran.onTop > 0) reached.onTopOfStretch += 1
-    }
-    if (bolt.longer > stretch.most + 1e-9) {
-      bolt.drawn = true
-      reached.tooLong += 1
-    } else if (torque >= most || torque < stretch.torque.least - inIt) reached.odd += 1
-    if (bolt.drawn || torque > most + 1e-9) bolt.past = true
-    const read = (free + bolt.longer).toFixed(3)
-    // Half a millimetre too much: a line of the micrometer's sleeve that was not seen.
-    const typed = by.typo ? (free + bolt.longer + 0.5).toFixed(3) : read
-    const share = by.adapter ? 3 / 4 : 1
-    bench.does({
-      ...pull(planned, [typed, 'mm'], { torque: [String((torque + bolt.runsDownAt) * share), 'N·m'] }),
-      ...ran.said,
-      ...(share !== 1 && { held: withAdapter }),
-    })
-    const { length: number } = bench.run!.pulls
-    if (by.typo) this.truth.set(number, read)
-    else if (by.unsure) {
-      bench.does({ type: 'take-back', pull: number, reason: 'Not sure' })
-      reached.takenBackStretch += 1
-    }
   }
 
   /** Waits as long as the procedure says; who presses before that is refused, and waits on or says why not. */

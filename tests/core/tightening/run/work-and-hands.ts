@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { engineSpec, type EngineSpec } from '../../../../core/engine/index.ts'
 import { newtonMetres } from '../../../../core/quantity/index.ts'
+import type { HeldWrench } from '../../../../core/tightening/index.ts'
 import { winchEngine } from '../winch-engine.ts'
 
 /** The stretch that is asked for, in mm, and at what torque: 0.0022 mm for each N·m of a bolt as it should be. */
@@ -48,6 +49,13 @@ export interface Work {
   readonly bolts: readonly number[]
   /** What a nut out of the box takes to run down, in N·m, one after another; zeros where it runs free. */
   readonly nuts: readonly number[]
+}
+
+/** A 12 in wrench with a 4 in adapter straight on: the fastener has 4/3 of what its scale shows. */
+export const withAdapter: HeldWrench = {
+  wrench: 'Click',
+  length_nm: 304_800_000,
+  adapter: { name: 'Foot', offset_nm: 101_600_000, angle_deg: 0 },
 }
 
 /** The most that a nut of the bench may take to run down, in N·m. */
