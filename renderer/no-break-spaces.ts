@@ -11,9 +11,16 @@ export function withNoBreakSpaces(text: string): string {
   return text.replace(betweenNumberAndUnit, '\u00a0').replace(beforeEllipsis, '\u00a0')
 }
 
+/** Made once for each language: there are some thousand texts. What was made stays as it is. */
+const made = new WeakMap<Words, Words>()
+
 /** The same texts for a window, where lines end wherever their column does: each is `withNoBreakSpaces`. */
 export function wordsWithNoBreakSpaces(words: Words): Words {
-  return noBreakIn(words) as Words
+  const before = made.get(words)
+  if (before !== undefined) return before
+  const after = noBreakIn(words) as Words
+  made.set(words, after).set(after, after)
+  return after
 }
 
 function noBreakIn(part: unknown): unknown {

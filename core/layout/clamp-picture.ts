@@ -123,24 +123,43 @@ function pressureField({ body, place }: Drawing, picture: ClampPicture): Field {
   const columns = Math.ceil(body.width / step)
   const nodes = flange.nodes.map(({ x, y }) => place(x, y))
   const beams = flange.beams.filter(({ bedMpa }) => bedMpa > 0)
-  const at = (x: number, y: number): number | null => {
-    let nearestDistance = Infinity
-    let pressure: number | null = null
-    for (const beam of beams) {
-      const [from, to] = [nodes[beam.from]!, nodes[beam.to]!]
-      const { distance, share } = nearestOn(from, to, x, y)
-      if (distance > beam.widthMm / 2 || distance >= nearestDistance) continue
-      nearestDistance = distance
-      pressure = pressureAt(picture, beam, share)
-    }
-    return pressure
-  }
-  const rows = Array.from({ length: Math.ceil(body.height / step) }, (_, row) =>
-    Array.from({ length: columns }, (_, column) =>
-      at(body.left + (column + 0.5) * step, body.top + (row + 0.5) * step),
-    ),
+  const rows = Array.from({ length: Math.ceil(body.height / step) }, () =>
+    Array.from({ length: columns }, (): number | null => null),
   )
+  const distances = rows.map((row) => row.map(() => Infinity))
+  for (const beam of beams) {
+    const [from, to] = [nodes[beam.from]!, nodes[beam.to]!]
+    const reach = beam.widthMm / 2
+    const [firstRow, lastRow] = cellsBetween(from.y, to.y, reach, body.top, step, rows.length)
+    const [firstColumn, lastColumn] = cellsBetween(from.x, to.x, reach, body.left, step, columns)
+    for (let row = firstRow; row <= lastRow; row += 1)
+      for (let column = firstColumn; column <= lastColumn; column += 1) {
+        const { distance, share } = nearestOn(
+          from,
+          to,
+          body.left + (column + 0.5) * step,
+          body.top + (row + 0.5) * step,
+        )
+        if (distance > reach || distance >= distances[row]![column]!) continue
+        distances[row]![column] = distance
+        rows[row]![column] = pressureAt(picture, beam, share)
+      }
+  }
   return { left: body.left, top: body.top, step, columns, rows }
+}
+
+/** The first and the last cell whose middle a beam can reach that goes from `a` to `b`, along one side of the grid. */
+function cellsBetween(
+  a: number,
+  b: number,
+  reach: number,
+  start: number,
+  step: number,
+  count: number,
+): readonly [first: number, last: number] {
+  const first = Math.floor((Math.min(a, b) - reach - start) / step - 0.5)
+  const last = Math.ceil((Math.max(a, b) + reach - start) / step - 0.5)
+  return [Math.max(0, first), Math.min(count - 1, last)]
 }
 
 /** A face counts as open from here on, as `ClampState.openShare` has it. */

@@ -11,10 +11,11 @@ export type StageLanguage = (typeof stageLanguages)[number]
 /** The language of its specs and its bench: what has no words of its own has those of English. */
 const spokenIn = (lang: StageLanguage): Language => (lang === 'pseudo' ? 'en' : lang)
 
-export function wordsOnStage(lang: StageLanguage): Promise<Words> {
-  return lang === 'pseudo'
-    ? Promise.resolve(wordsWithNoBreakSpaces(pseudo(en)))
-    : loadWords(lang).then(wordsWithNoBreakSpaces)
+/** Made when it is first spoken. */
+let ofNobody: Words | null = null
+
+export async function wordsOnStage(lang: StageLanguage): Promise<Words> {
+  return wordsWithNoBreakSpaces(lang === 'pseudo' ? (ofNobody ??= pseudo(en)) : await loadWords(lang))
 }
 
 /** A language that a bench is opened in; it can be shown in another of the program's. */
