@@ -1,5 +1,5 @@
 import { nameKey } from '../person/index.ts'
-import { placeInSpec, type EngineSpec } from '../engine/index.ts'
+import { keysOfPath, placeInSpec, type EngineSpec } from '../engine/index.ts'
 import { doubt, type Finding } from './finding.ts'
 
 /** That manual and person come before the program, in the languages that a spec may be read in. */
@@ -20,7 +20,7 @@ export function auditSource(spec: EngineSpec): readonly Finding[] {
   if (source.kind === 'demo') return findings
   for (const check of checks)
     if (check.how === 'other') {
-      const place = placeInSpec(spec, keysOf(check.path))
+      const place = placeInSpec(spec, keysOfPath(check.path))
       findings.push(doubt('value-reads-otherwise', { place, by: check.by, found: check.found }, check.path))
     }
   const { enteredBy, checkedBy, copiedFromDemo } = source
@@ -31,12 +31,4 @@ export function auditSource(spec: EngineSpec): readonly Finding[] {
   return nameKey(checkedBy) === nameKey(enteredBy)
     ? [...findings, doubt('source-checked-by-same', { enteredBy }, 'source.checkedBy')]
     : findings
-}
-
-/** `a.b[0].c` in keys. */
-function keysOf(path: string): readonly (string | number)[] {
-  return path
-    .split(/[.[\]]+/)
-    .filter((key) => key !== '')
-    .map((key) => (/^\d+$/.test(key) ? Number(key) : key))
 }

@@ -4,6 +4,7 @@ import { changesBetween } from './changes.ts'
 import { checkedAfter } from './checking/check.ts'
 import { notesAfter } from './notes.ts'
 import { patched, type Json, type Patch } from './patch.ts'
+import { asEdited } from './refusal.ts'
 
 /** The text of a document as it is kept and given out. */
 export function documentText(document: SpecDocument): string {
@@ -17,7 +18,7 @@ export function documentIn(text: string): SpecDocument {
 
 /**
  * The document after patches, with the checks and the accepted doubts whose values they changed taken out. Refuses
- * `draft-edit-unfit`, and the first of what `readDocument` refuses, which is not looked at again for what `isRead` already.
+ * `draft-edit-unfit`, and as `asEdited` says it the first of what `readDocument` refuses, which is not looked at again for what `isRead` already.
  */
 export function documentAfter(
   document: SpecDocument,
@@ -31,7 +32,7 @@ export function documentAfter(
   if (isRead) return done(after)
   const read = readDocument(after)
   const [first] = read.ok ? [] : read.problems
-  return first === undefined ? done(after) : { ok: false, problem: first }
+  return first === undefined ? done(after) : { ok: false, problem: asEdited(document, after, first) }
 }
 
 /** What was made of a document last: what follows from an edit makes the same of it as what decided on it. */

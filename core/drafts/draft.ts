@@ -49,7 +49,7 @@ export function redoable({ edits, position, state }: Draft): EditMessage | null 
 /**
  * What follows from an act of a person. Refuses `draft-closed` for one that is published or discarded, `draft-nothing-to-undo`,
  * `draft-nothing-to-redo`, `draft-edit-unfit` for patches that do not fit the document, `check-by-who-entered` for the check of a
- * value that this person typed, and what `readSpec` refuses: a draft can be drawn and audited at any time.
+ * value that this person typed, and as `asEdited` says it what `readSpec` refuses: a draft can be drawn and audited at any time.
  */
 export function decideDraft(draft: Draft, act: DraftAct, person: string): Outcome<DraftEvent> {
   if (act.type === 'bring-back')

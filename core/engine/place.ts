@@ -4,6 +4,7 @@ import { anyText } from './translations.ts'
 
 type PlaceInFile = Extract<Phrase, { readonly code: 'placeInFile' }>
 type PlaceInSpec = Extract<Phrase, { readonly code: 'placeInSpec' }>
+type NameInSpec = Extract<Phrase, { readonly code: 'nameInSpec' }>
 type PlaceParts = PlaceInFile['facts']['parts']
 
 /** A path as programs write it: `procedures[0].passes[2].target`. */
@@ -25,6 +26,20 @@ export function placeInSpec(input: unknown, path: readonly PropertyKey[], langua
     code: 'placeInSpec',
     facts: { parts: partsOf(input, path, ['name', 'mark', 'grade', 'number', 'id'], language) },
   }
+}
+
+/** What something is called in a spec, for a sentence in any language; without a name it is called `otherwise`. */
+export function nameInSpec(written: unknown, otherwise = ''): NameInSpec {
+  const name = (language: Language) => anyText(written, language) ?? otherwise
+  return { code: 'nameInSpec', facts: { en: name('en'), de: name('de'), es: name('es') } }
+}
+
+/** The keys of a path that `pathText` wrote. */
+export function keysOfPath(path: string): readonly (string | number)[] {
+  return path
+    .split(/[.[\]]+/)
+    .filter((key) => key !== '')
+    .map((key) => (/^\d+$/.test(key) ? Number(key) : key))
 }
 
 function partsOf(

@@ -1,4 +1,4 @@
-import { anyText } from '../../engine/index.ts'
+import { nameInSpec } from '../../engine/index.ts'
 import { refused, type Outcome } from '../../problem/index.ts'
 import { grownOrder } from '../orders/index.ts'
 import type { SpecDocument } from '../placing/index.ts'
@@ -17,7 +17,7 @@ export function withProcedure(
   const fasteners = document.fasteners.flatMap((each) => (each.face === face ? [each.id] : []))
   if (fasteners.length === 0) {
     const named = document.case.faces.find(({ id }) => id === face)?.name
-    return refused('draft-face-without-fasteners', { face: anyText(named) ?? face })
+    return refused('draft-face-without-fasteners', { face: nameInSpec(named) })
   }
   const taken = new Set(document.procedures.map(({ id }) => id))
   let id = face.slice(0, 36)

@@ -1,7 +1,7 @@
-import { done, refused, type Outcome } from '../../problem/index.ts'
+import { done, type Outcome } from '../../problem/index.ts'
 import { inMillimetres, nanometres } from '../../quantity/index.ts'
 import { orderBy, type PatternName } from '../../tightening/index.ts'
-import { placedThings, type SpecDocument } from '../placing/index.ts'
+import { leftEmpty, placedThings, type SpecDocument } from '../placing/index.ts'
 
 type Order = SpecDocument['procedures'][number]['orders'][number]
 
@@ -22,7 +22,7 @@ export function withSequence(
   named: OrderNamed,
   sequence: readonly string[],
 ): Outcome<SpecDocument> {
-  if (sequence.length === 0) return refused('draft-order-left-empty', named)
+  if (sequence.length === 0) return leftEmpty(document, named)
   return done(
     withOrder(document, named, ({ pattern: _, ...order }) => ({ ...order, sequence: [...sequence] })),
   )
@@ -35,7 +35,7 @@ export function grownOrder(
   pattern: PatternName,
   fasteners: readonly string[],
 ): Outcome<SpecDocument> {
-  if (fasteners.length === 0) return refused('draft-order-left-empty', named)
+  if (fasteners.length === 0) return leftEmpty(document, named)
   const things = fasteners.map((id) => ({ kind: 'fastener', id }) as const)
   const places = placedThings(document, things).map(({ id, at }) => ({
     ...{ id, x: inMillimetres(nanometres(at.x)), y: inMillimetres(nanometres(at.y)) },

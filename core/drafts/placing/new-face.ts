@@ -1,5 +1,5 @@
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import type { SpecDocument } from '../../engine/index.ts'
+import { nameInSpec, type SpecDocument } from '../../engine/index.ts'
 import { idFrom } from '../id-from.ts'
 
 type Face = SpecDocument['case']['faces'][number]
@@ -31,13 +31,13 @@ export function withoutFace(document: SpecDocument, id: string): Outcome<SpecDoc
   const uses = { fasteners, procedures, beads, steps }
   const counts = Object.entries(uses).map(([what, list]) => ({ what, count: list.filter(isHere).length }))
   const found = counts.find(({ count }) => count > 0)
+  const { dowels, oilPassages, faceParts, faces, ...engine } = document.case
   if (found !== undefined)
     return refused('draft-face-in-use', {
-      face: id,
+      face: nameInSpec(faces.find((face) => face.id === id)?.name),
       what: found.what as keyof typeof uses,
       count: found.count,
     })
-  const { dowels, oilPassages, faceParts, faces, ...engine } = document.case
   const elsewhere = <Of extends object>(list: readonly Of[]) => list.filter((each) => !isHere(each))
   return done({
     ...document,

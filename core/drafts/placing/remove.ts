@@ -1,5 +1,5 @@
 import { done, refused, type Outcome } from '../../problem/index.ts'
-import type { SpecDocument } from '../../engine/index.ts'
+import { nameInSpec, type SpecDocument } from '../../engine/index.ts'
 import { withoutBearings } from './bearings.ts'
 import { listOf, withList } from './listed.ts'
 import { withoutPoints } from './paths.ts'
@@ -40,14 +40,14 @@ export function lossesWith(document: SpecDocument, things: readonly Thing[]): Lo
  */
 export function removed(document: SpecDocument, things: readonly Thing[]): Outcome<SpecDocument> {
   const gone = fastenersAmong(things)
-  for (const { id, orders } of document.procedures)
-    for (const order of orders)
+  for (const procedure of document.procedures)
+    for (const order of procedure.orders)
       if (order.sequence.every((each) => gone.has(each)))
-        return refused('draft-order-left-empty', { order: order.id, procedure: id })
+        return leftEmpty(document, { procedure: procedure.id, order: order.id })
   const inStep = things.find((thing) => thing.kind === 'face-part' && stepWith(document, thing.id))
   if (inStep !== undefined) {
     const step = stepWith(document, inStep.id)!
-    return refused('draft-thing-in-step', { what: called(document, inStep), step: step.id })
+    return refused('draft-thing-in-step', { what: called(document, inStep), step: nameInSpec(step.name) })
   }
   const without = kindsAmong(things).reduce((changed, kind) => {
     const ids = new Set(things.flatMap((thing) => (thing.kind === kind ? [thing.id] : [])))
@@ -61,6 +61,19 @@ export function removed(document: SpecDocument, things: readonly Thing[]): Outco
   }, document)
   if (gone.size === 0) return done(without)
   return done({ ...without, procedures: without.procedures.map((each) => procedureWithout(each, gone)) })
+}
+
+/** Refuses `draft-order-left-empty`; an order without a name is called by its place among the orders. */
+export function leftEmpty(
+  { procedures }: SpecDocument,
+  { procedure, order }: { readonly procedure: string; readonly order: string },
+): Outcome<never> {
+  const { name, orders = [] } = procedures.find(({ id }) => id === procedure) ?? {}
+  const at = orders.findIndex(({ id }) => id === order)
+  return refused('draft-order-left-empty', {
+    order: nameInSpec(orders[at]?.name, String(at + 1)),
+    procedure: nameInSpec(name),
+  })
 }
 
 function fastenersAmong(things: readonly Thing[]): ReadonlySet<string> {

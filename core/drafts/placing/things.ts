@@ -135,10 +135,17 @@ export function called(document: SpecDocument, thing: Thing): Phrase {
     case 'saddle':
     case 'rod':
     case 'balance':
+      return { code: 'facePartCalled', facts: { name: id } }
     case 'corner':
     case 'bead-point':
-    case 'keep-out':
-      return { code: 'facePartCalled', facts: { name: id.split('~')[0]! } }
+    case 'keep-out': {
+      const [of = id] = id.split('~')
+      const list = kind === 'corner' ? document.case.faces : (document.beads ?? [])
+      return {
+        code: 'facePartCalled',
+        facts: { name: anyText(list.find((each) => each.id === of)?.name) ?? of },
+      }
+    }
     default:
       return kind satisfies never
   }

@@ -1,4 +1,4 @@
-import { anyText, type SpecDocument } from '../../engine/index.ts'
+import { nameInSpec, type SpecDocument } from '../../engine/index.ts'
 import { done, refused, type Outcome } from '../../problem/index.ts'
 import type { StepInDocument } from './new-step.ts'
 
@@ -24,9 +24,9 @@ export function withStepMoved(document: SpecDocument, id: string, by: number): S
 export function withoutStep(document: SpecDocument, id: string): Outcome<SpecDocument> {
   const step = document.steps[placeOf(document, id)]
   if (step === undefined) return done(document)
-  const name = textOf(step.name)
+  const name = nameInSpec(step.name)
   const part = document.parts?.find(({ usedIn }) => usedIn.some((use) => use.step === id))
-  if (part !== undefined) return refused('draft-step-uses-part', { step: name, part: textOf(part.name) })
+  if (part !== undefined) return refused('draft-step-uses-part', { step: name, part: nameInSpec(part.name) })
   if (document.cautions.some(({ steps }) => steps?.length === 1 && steps[0] === id))
     return refused('draft-step-has-caution', { step: name })
   const before = step.after ?? []
@@ -59,8 +59,4 @@ export function toggled(
 
 function placeOf({ steps }: SpecDocument, id: string): number {
   return steps.findIndex((step) => step.id === id)
-}
-
-function textOf(written: unknown): string {
-  return anyText(written) ?? ''
 }

@@ -128,7 +128,7 @@ describe('a draft', () => {
       edit: { what, patches: [{ op: 'remove', path: '/case/bore' }] },
     }
     expect(decideDraft(draft, without, ada)).toMatchObject({
-      problem: { code: 'spec-part-missing', path: 'case.bore' },
+      problem: { code: 'draft-value-unfit', path: 'case.bore' },
     })
     const twice = edit(draft, ({ fasteners }) => void (fasteners[1]!.id = fasteners[0]!.id))
     expect(decideDraft(draft, twice, ada)).toMatchObject({ problem: { code: 'spec-id-twice' } })

@@ -44,7 +44,7 @@ describe('a torque that is printed as a range', () => {
     [{ kind: 'torque', most: '14 N·m' }],
   ])('%j is refused: a range has two ends', (pass) => {
     expect(readAfter('skerry-3', rods(pass))).toEqual([
-      expect.stringContaining('rite the torque as “target”, or the range as “least” and “most”'),
+      expect.stringContaining('ive the torque as one value, or as a range with its least and its most'),
     ])
   })
 })
@@ -87,12 +87,16 @@ describe('an angle that is counted in all', () => {
       [torque, turn('40 °', { others: [{ fasteners: ['rod-1'], target: '50 °' }] }), inAll('65 °')],
       'the same for all of them',
     ],
-    ['both ways', [torque, turn('40 °', { inAll: '65 °' })], 'or how far in all as “inAll”'],
-    ['neither way', [torque, { kind: 'angle' }], 'or how far in all as “inAll”'],
+    [
+      'both ways',
+      [torque, turn('40 °', { inAll: '65 °' })],
+      'ive either how far it is turned, or how far in all',
+    ],
+    ['neither way', [torque, { kind: 'angle' }], 'ive either how far it is turned, or how far in all'],
     [
       'and by itself for some',
       [torque, inAll('65 °', { others: [{ fasteners: ['rod-1'], target: '50 °' }] })],
-      'eave it out where the pass says “inAll”',
+      'eave it out where the pass says how far in all',
     ],
   ])('%s is refused', (_, passes, sentence) => {
     expect(readAfter('skerry-3', rods(...passes))).toEqual([expect.stringContaining(sentence)])

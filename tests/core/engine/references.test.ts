@@ -55,7 +55,7 @@ describe('a reference to what is not there', () => {
     [
       'a fastener in an order',
       (s) => (nth(named(s.procedures, 'case').orders, 0).sequence[2] = 'case-33'),
-      'procedures[1].orders[0].sequence[2]: Procedure “case”, order “from-the-middle”, sequence entry 3 names “case-33”, and there is no such fastener.',
+      'procedures[1].orders[0].sequence[2]: Procedure “case”, order “from-the-middle”, fastener no. 3 names “case-33”, and there is no such fastener.',
     ],
     [
       'a group',
@@ -79,7 +79,7 @@ describe('a reference to what is not there', () => {
     [
       'a rod where a saddle must be',
       (s) => (nth(s.fits, 0).positions[1] = 'B2'),
-      'fits[0].positions[1]: Fit “mains”, positions entry 2 names “B2”, and there is no such saddle.',
+      'fits[0].positions[1]: Fit “mains”, bearing 2 names “B2”, and there is no such saddle.',
     ],
     [
       'a position of a chart cell',

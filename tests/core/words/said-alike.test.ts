@@ -60,6 +60,7 @@ const quoted = /Shigley's Mechanical Engineering Design|The Bedplate developers|
 const otherNumbers = new Set([
   'keys.does.turn',
   'keys.names.home',
+  'phrases.nameInSpec',
   'plan.sheet.first',
   'pullInputs.values.prevailing',
 ])

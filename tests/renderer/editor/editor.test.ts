@@ -102,7 +102,7 @@ describe('the editor on a draft', () => {
     const { desk } = await editor()
     const { document } = desk
     const refused = await desk.set(['fastenerGroups', 0, 'grip'], '54 miles')
-    expect(refused?.code).toBe('spec-part-wrong')
+    expect(refused?.code).toBe('draft-value-unfit')
     await desk.place({ x: 4000 * mm, y: 0 }, group)
     expect(desk.problem?.code).toBe('draft-off-face')
     desk.choose(desk.things.filter(({ kind }) => kind === 'fastener'))

@@ -65,7 +65,7 @@ export const specAdvice: Table<typeof pattern> = {
   'faces-none': (_) => 'ein Gehäuse hat mindestens eine Trennfläche',
   'order-empty': (_) => 'eine Reihenfolge hat mindestens eine Schraube',
   'passes-none': (_) => 'ein Anziehvorgang hat mindestens einen Durchgang',
-  'limits-empty': (_) => '„least“, „most“ oder beides eintragen',
+  'limits-empty': (_) => 'Mindestwert, Höchstwert oder beides angeben',
   'pistons-none': (_) => 'mindestens einen Kolben nennen, der diese Ringe bekommt',
   'rings-none': (_) => 'mindestens einen Ring nennen',
   'angle-on-the-clock': (_) =>
@@ -78,7 +78,7 @@ export const specAdvice: Table<typeof pattern> = {
   'places-none': (_) => 'mindestens eine Stelle nennen, an der etwas zu tun ist',
   'measures-none': (_) => 'mindestens ein Maß nennen, das gemessen wird',
   'part-limit': (_) =>
-    '„new-each-time“ eintragen oder wie lange wiederverwendbar: „limit“ in Worten oder „uses“ als Zahl der Aufbauten insgesamt',
+    'angeben, dass es jedes Mal neu ist, oder wie lange wiederverwendbar: Grenze in Worten oder Zahl der Aufbauten insgesamt',
   'part-unused': (_) => 'mindestens einen Schritt nennen, der es verwendet',
   'parts-too-many': ({ most }) =>
     `eine Teileliste hat höchstens ${most} Zeilen: gleiche Teile in einer Zeile mit Anzahl zusammenfassen, nicht Einzubauendes weglassen`,
@@ -87,13 +87,13 @@ export const specAdvice: Table<typeof pattern> = {
   'version-of-spec': ({ version }) =>
     `im eigenen Datenblatt ${version} eintragen, eines aus einem neueren Programm mit diesem öffnen: Hier wird Version ${version} gelesen`,
 
-  'torque-or-range': (_) => 'Drehmoment als „target“ eintragen oder Bereich als „least“ und „most“',
-  'turn-or-in-all': (_) => 'Drehwinkel als „target“ eintragen oder insgesamt als „inAll“',
-  'others-with-in-all': (_) => 'weglassen, wo der Durchgang „inAll“ hat',
+  'torque-or-range': (_) => 'Drehmoment als einen Wert angeben oder als Bereich mit Mindest- und Höchstwert',
+  'turn-or-in-all': (_) => 'entweder angeben, wie weit gedreht wird, oder wie weit insgesamt',
+  'others-with-in-all': (_) => 'weglassen, wo der Durchgang den Winkel insgesamt nennt',
   'in-all-unclear': (_) =>
-    'einen Winkel über dem bisher gedrehten angeben, der für alle gleich sein muss, oder „target“ für jede eintragen',
+    'einen Winkel über dem bisher gedrehten angeben, der für alle gleich sein muss, oder für jede angeben, wie weit sie gedreht wird',
   'steps-do-not-come-out': (_) =>
-    'keine Anzahl gleicher Stufen dieser Größe ergibt den Wert des Durchgangs: Größe als Bereich angeben, „least“ und „most“, ' +
+    'keine Anzahl gleicher Stufen dieser Größe ergibt den Wert des Durchgangs: Größe als Bereich angeben, von und bis, ' +
     'oder andere Größe',
   'steps-from-unlike': (_) =>
     'alle Schrauben eines Werts müssen vorher dasselbe Drehmoment haben, ab dem die Stufen zählen: je Stufe einen Durchgang eintragen',

@@ -59,7 +59,7 @@ export const auditBearingWords: Table<typeof pattern> = {
   'undersize-twice': ({ fit, name, undersize }) =>
     `${fit}: Untermaß ${undersize} kommt zweimal vor oder hat zwei Namen („${name}“). Eines behalten.`,
   'split-against-family': ({ fit, family }) =>
-    `${fit}: Hälften links und rechts, aber ${families[family]}. „split“ oder „family“ berichtigen.`,
+    `${fit}: Hälften links und rechts, aber ${families[family]}. Berichtigen, wie die Hälften liegen, oder die Gehäuseart.`,
   'undersize-grade-unknown': ({ fit, name, grade }) =>
     `${fit}, ${name}: ${grade} ist keine Klasse dieser Lagerung. Berichtigen oder bei den Klassen aufführen.`,
   'undersize-grade-twice': ({ fit, name, grade }) =>

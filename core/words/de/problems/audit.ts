@@ -39,7 +39,7 @@ export const auditWords: Table<typeof pattern> = {
     `Axialspiel: Bei der Anlaufscheibe „${washer}“ fehlt Spiel von/bis, das andere oder ihr anderes Ende haben. Für alle beides angeben ` +
     'oder für keine: dann wird nach der Dicke gewählt.',
   'washers-mixed-tabled': (_) =>
-    'Axialspiel: Die Anlaufscheiben dürfen verschieden sein, die Tabelle nennt aber beide gleich. „mixed“ oder die Tabelle weglassen.',
+    'Axialspiel: Die Anlaufscheiben dürfen verschieden sein, die Tabelle nennt aber beide gleich. Angeben, dass sie nie verschieden sind, oder die Tabelle weglassen.',
   'washer-misses-limits': (facts) =>
     `Axialspiel: Bei ${facts.floats} sind die Anlaufscheiben „${facts.washer}“ vorgesehen. Nach ihrer Dicke lassen sie ${facts.leaves}, wo vorher „` +
     `${facts.standard}“ lagen; zulässig ${facts.limits}. Dicke und Spiele der Zeile prüfen.`,
@@ -47,7 +47,7 @@ export const auditWords: Table<typeof pattern> = {
     `Axialspiel: Die Anlaufscheiben „${facts.first}“ und „${facts.second}“ sind beide ${facts.thickness} dick. Eine berichtigen oder nur eine behalten.`,
   'washer-steps-wide': (facts) =>
     `Axialspiel: Von einem Scheibenpaar zum nächstdickeren ändert es sich um ${facts.step}, die Grenzen liegen nur ${facts.range} auseinander: ` +
-    'Für manche Kurbelwelle passt kein Paar. Prüfen, ob eine Dicke fehlt oder die Scheiben verschieden sein dürfen („mixed“).',
+    'Für manche Kurbelwelle passt kein Paar. Prüfen, ob eine Dicke fehlt oder ob die beiden Scheiben verschieden sein dürfen.',
   'limits-said-twice': (facts) =>
     `${facts.step}: Der Schritt lässt ${facts.here} zu, beim Motor steht für ${gaps[facts.gap]} ${facts.there}. ` +
     'Zwei Vorgaben für dasselbe: klären, welche gilt.',
@@ -79,7 +79,7 @@ export const auditWords: Table<typeof pattern> = {
     'angeben oder beides weglassen.',
   'prevailing-not-said': ({ group, torque }) =>
     `${group}: Klemmdrehmoment bis ${torque}; ob das Drehmoment es enthält, ist nicht angegeben. Nachschlagen und ` +
-    '„torqueIncludesPrevailing“ setzen; bis dahin wird nichts zugeschlagen.',
+    'angeben; bis dahin wird nichts zugeschlagen.',
   'layers-not-grip': ({ group, layers, grip }) =>
     `${group}: Die Lagen ergeben zusammen ${layers}, die Klemmlänge ist ${grip}. Eines davon berichtigen.`,
   'head-smaller-than-thread': ({ group, acrossFlats, thread }) =>
@@ -96,18 +96,18 @@ export const auditWords: Table<typeof pattern> = {
   'wheel-over-bearing': ({ wheel, bearing }) =>
     `Kurbelwelle: Das Rad „${wheel}“ liegt über ${bearing}. Lage oder Breite berichtigen.`,
   'crank-not-described': ({ step }) =>
-    `„${step}“ zeigt die Kurbelwelle, dieses Datenblatt hat keine. „crank“ ergänzen oder „shows“ weglassen.`,
+    `„${step}“ zeigt die Kurbelwelle, dieses Datenblatt hat keine. Die Kurbelwelle beschreiben oder sie in diesem Schritt nicht zeigen.`,
   'crank-not-on-face': ({ step, face }) =>
     `„${step}“ zeigt die Kurbelwelle, auf „${face}“ ist sie nicht zu sehen. Die Fläche mit den Lagersitzen nennen oder eine quer am Gehäuseende.`,
 
   'seal-too-small': ({ seal, shaft, diameter }) =>
     `${seal}: Die Welle, ${shaft}, ist nicht dünner als der Wellendichtring, ${diameter}. Eines davon berichtigen.`,
   'gasket-not-listed': ({ face }) =>
-    `${face}: Die Dichtung fehlt in der Teileliste, niemand hakt sie ab. Dort ergänzen und als „part“ der Dichtung nennen.`,
+    `${face}: Die Dichtung fehlt in der Teileliste, niemand hakt sie ab. Dort ergänzen und bei der Dichtung sagen, welches Teil sie ist.`,
   'gasket-used-again': ({ face, part }) =>
     `${face}: Die Dichtung „${part}“ ist wiederverwendbar. Eine Dichtung ist üblicherweise jedes Mal neu: nachschlagen.`,
   'gasket-laid-elsewhere': ({ face, part }) =>
-    `${face}: Kein Schritt an dieser Fläche legt die Dichtung „${part}“ ein. Den Schritt in „usedIn“ nennen und im Schritt die Fläche.`,
+    `${face}: Kein Schritt an dieser Fläche legt die Dichtung „${part}“ ein. Beim Teil den Schritt angeben, in dem es eingebaut wird, und in diesem Schritt die Fläche.`,
 
   'bead-in-keep-out': ({ bead, zone }) =>
     `${bead} läuft in die Sperrzone „${zone}“. Verlauf darum herumführen.`,

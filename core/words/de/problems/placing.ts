@@ -1,5 +1,7 @@
 import type { placingWords as english } from '../../en/problems/placing.ts'
+import { capital } from '../../formats/index.ts'
 import { counted } from '../formats.ts'
+import { namedParts } from './spec.ts'
 
 const faceUses = {
   fasteners: (count: number) => counted(count, 'Schraube', 'Schrauben'),
@@ -8,17 +10,22 @@ const faceUses = {
   steps: (count: number) => counted(count, 'Schritt', 'Schritte'),
 }
 
+const stop = (text: string): string => (text.endsWith('.') ? '' : '.')
+
 export const placingWords: typeof english = {
+  'draft-value-unfit': ({ place, should }) => `${capital(place)}: ${should}${stop(should)}`,
+  'draft-part-needed': ({ what, name, place }) =>
+    `${namedParts[what]} „${name}“ wird noch gebraucht: ${place}. Zuerst das ändern, dann entfernen.`,
   'draft-off-face': ({ what }) =>
     `Dort läge ${what} außerhalb ihrer Fläche. Nichts ist geändert: eine Stelle auf der Fläche wählen oder zuerst den Umriss ändern.`,
   'draft-order-left-empty': ({ order, procedure }) =>
-    `In der Reihenfolge ${order} des Anziehvorgangs ${procedure} bliebe keine Schraube. Zuerst andere aufnehmen oder den Anziehvorgang entfernen.`,
+    `In der Reihenfolge „${order}“ des Anziehvorgangs „${procedure}“ bliebe keine Schraube. Zuerst andere aufnehmen oder den Anziehvorgang entfernen.`,
   'draft-thing-in-step': ({ what, step }) =>
-    `Der Schritt ${step} arbeitet an ${what}. Zuerst den Schritt ändern.`,
+    `Der Schritt „${step}“ arbeitet an ${what}. Zuerst den Schritt ändern.`,
   'draft-face-without-fasteners': ({ face }) =>
-    `Auf der Fläche ${face} ist noch keine Schraube. Zuerst ihre Schrauben setzen, dann anziehen.`,
+    `Auf der Fläche „${face}“ ist noch keine Schraube. Zuerst ihre Schrauben setzen, dann anziehen.`,
   'draft-step-uses-part': ({ step, part }) =>
-    `Im Schritt „${step}“ wird ${part} eingebaut. Zuerst unter „Teile“ sagen, in welchem Schritt stattdessen, oder das Teil aus der Liste nehmen.`,
+    `Im Schritt „${step}“ wird „${part}“ eingebaut. Zuerst unter „Teile“ sagen, in welchem Schritt stattdessen, oder das Teil aus der Liste nehmen.`,
   'draft-step-has-caution': ({ step }) =>
     `Eine Warnung steht allein neben dem Schritt „${step}“. Sie zuerst neben einen anderen Schritt stellen oder entfernen.`,
   'draft-size-unsaid': () =>
@@ -28,5 +35,5 @@ export const placingWords: typeof english = {
   'draft-no-outline': () =>
     'Der Rand dieser Fläche wächst noch um das, was auf ihr liegt. „Umriss neu zeichnen“ wählen und seine Ecken antippen.',
   'draft-face-in-use': ({ face, what, count }) =>
-    `Auf der Fläche ${face} ${count === 1 ? 'ist' : 'sind'} noch ${faceUses[what](count)}. Zuerst entfernen.`,
+    `Auf der Fläche „${face}“ ${count === 1 ? 'ist' : 'sind'} noch ${faceUses[what](count)}. Zuerst entfernen.`,
 }

@@ -15,7 +15,7 @@ const wantedParts: Readonly<Record<Facts<'spec-not-json'>['wanted'], string>> = 
   nothing: 'das Ende der Datei',
 }
 
-const namedParts: Readonly<Record<Facts<'spec-id-twice'>['what'], string>> = {
+export const namedParts: Readonly<Record<Facts<'spec-id-twice'>['what'], string>> = {
   'balance-bearing': 'Ausgleichswellenlager',
   bead: 'Dichtraupe',
   bearing: 'Lager',

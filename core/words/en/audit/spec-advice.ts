@@ -73,7 +73,7 @@ export const specAdvice = {
   'faces-none': (_: None) => 'a case has at least one joint face',
   'order-empty': (_: None) => 'an order has at least one fastener',
   'passes-none': (_: None) => 'a procedure has at least one pass',
-  'limits-empty': (_: None) => 'write “least”, “most” or both',
+  'limits-empty': (_: None) => 'give the least, the most or both',
   'pistons-none': (_: None) => 'name one piston at least that gets these rings',
   'rings-none': (_: None) => 'name one ring at least',
   'angle-on-the-clock': (_: None) => 'give an angle of 0 ° up to 360 °, clockwise from the nose side',
@@ -82,7 +82,7 @@ export const specAdvice = {
   'places-none': (_: None) => 'name one place at least at which something is done',
   'measures-none': (_: None) => 'name one thing at least that is measured',
   'part-limit': (_: None) =>
-    'write “new-each-time”, or how long it may be used again: “limit” in words, or “uses” as so many builds in all',
+    'say that it is new each time, or how long it may be used again: a limit in words, or so many builds in all',
   'part-unused': (_: None) => 'name one step at least that uses it',
   'parts-too-many': ({ most }: { readonly most: number }) =>
     `a parts list has at most ${most} lines: put alike parts into one line with their count, and leave out what this build does not fit`,
@@ -92,13 +92,13 @@ export const specAdvice = {
     `write ${version} in a spec of your own, and open one of a newer program with that: this one reads version ${version}`,
 
   // Values as manuals print them
-  'torque-or-range': (_: None) => 'write the torque as “target”, or the range as “least” and “most”',
-  'turn-or-in-all': (_: None) => 'write how far it is turned as “target”, or how far in all as “inAll”',
-  'others-with-in-all': (_: None) => 'leave it out where the pass says “inAll”',
+  'torque-or-range': (_: None) => 'give the torque as one value, or as a range with its least and its most',
+  'turn-or-in-all': (_: None) => 'give either how far it is turned, or how far in all',
+  'others-with-in-all': (_: None) => 'leave it out where the pass says how far in all',
   'in-all-unclear': (_: None) =>
-    'give an angle above what they were turned before, which must be the same for all of them, or write “target” for each',
+    'give an angle above what they were turned before, which must be the same for all of them, or give how far each is turned',
   'steps-do-not-come-out': (_: None) =>
-    'no number of equal steps of this size comes to the value of the pass: give the size as a range, “least” and “most”, ' +
+    'no number of equal steps of this size comes to the value of the pass: give the size as a range, from and to, ' +
     'or another size',
   'steps-from-unlike': (_: None) =>
     'all fasteners of a value must have the same torque before, from which the steps count: write one pass for each step',

@@ -81,7 +81,7 @@ export const auditBearingWords = {
   'undersize-twice': ({ fit, name, undersize }: OfFit & { name: string; undersize: AmountText }) =>
     `${fit}: the undersize ${undersize} is there twice, or has two names (“${name}”). Keep one.`,
   'split-against-family': ({ fit, family }: OfFit & { readonly family: keyof typeof families }) =>
-    `${fit}: its halves are left and right, but ${families[family]}. Correct “split” or “family”.`,
+    `${fit}: its halves are left and right, but ${families[family]}. Correct how the halves lie, or the kind of case.`,
   'undersize-grade-unknown': ({ fit, name, grade }: OfFit & { name: string; grade: string }) =>
     `${fit}, ${name}: ${grade} is not a grade of this fit. Correct it, or list it among the grades.`,
   'undersize-grade-twice': ({ fit, name, grade }: OfFit & { name: string; grade: string }) =>

@@ -53,7 +53,7 @@ export const auditWords = {
     `End float: the washer “${washer}” has no float from and to, and others or its other end have. Give both for all of them, or for ` +
     'none: then they are chosen by their thickness.',
   'washers-mixed-tabled': (_: Record<never, never>) =>
-    'End float: the washers may differ from each other, but the table gives both alike. Leave out “mixed”, or the table.',
+    'End float: the washers may differ from each other, but the table gives both alike. Say that they never differ, or leave the table out.',
   'washer-misses-limits': (facts: {
     washer: string
     standard: string
@@ -67,7 +67,7 @@ export const auditWords = {
     `End float: the washers “${facts.first}” and “${facts.second}” are both ${facts.thickness} thick. Correct one, or keep one.`,
   'washer-steps-wide': (facts: { step: AmountText; range: AmountText }) =>
     `End float: from one pair of washers to the next thicker it changes by ${facts.step}, and its limits are only ${facts.range} apart: ` +
-    'for some cranks no pair fits. Look whether a thickness is missing, or the washers may differ (“mixed”).',
+    'for some cranks no pair fits. Look whether a thickness is missing, or whether the two washers may differ.',
   'limits-said-twice': (facts: {
     step: string
     gap: keyof typeof gaps
@@ -113,8 +113,8 @@ export const auditWords = {
     `${group}: whether the torque includes the prevailing torque is said, and there is no prevailing torque. Give the most that it ` +
     'takes to run down, or leave both out.',
   'prevailing-not-said': ({ group, torque }: { group: string; torque: AmountText }) =>
-    `${group}: up to ${torque} run it down, and nothing says whether its torque includes that. Look it up and set ` +
-    '“torqueIncludesPrevailing”; until then nothing is added to the torque.',
+    `${group}: up to ${torque} run it down, and nothing says whether its torque includes that. Look it up and say it; ` +
+    'until then nothing is added to the torque.',
   'layers-not-grip': ({ group, layers, grip }: { group: string; layers: AmountText; grip: AmountText }) =>
     `${group}: the layers are ${layers} together, and the grip is ${grip}. Correct one of the two.`,
   'head-smaller-than-thread': ({
@@ -140,7 +140,7 @@ export const auditWords = {
   'wheel-over-bearing': ({ wheel, bearing }: { wheel: string; bearing: string }) =>
     `Crank: the wheel “${wheel}” lies over ${bearing}. Correct where it is, or its width.`,
   'crank-not-described': ({ step }: { step: string }) =>
-    `“${step}” shows the crank, and this spec has none. Add “crank”, or leave “shows” out.`,
+    `“${step}” shows the crank, and this spec has none. Describe the crank, or do not let the step show it.`,
   'crank-not-on-face': ({ step, face }: { step: string; face: string }) =>
     `“${step}” shows the crank, which cannot be seen at ${face}. Name the face with the saddles, or one across an end of the case.`,
 
@@ -148,11 +148,11 @@ export const auditWords = {
   'seal-too-small': ({ seal, shaft, diameter }: { seal: string; shaft: AmountText; diameter: AmountText }) =>
     `${seal}: its shaft of ${shaft} is no thinner than the seal, ${diameter}. Correct one of the two.`,
   'gasket-not-listed': ({ face }: { face: string }) =>
-    `${face}: its gasket is not among the parts, so nobody ticks it. Add it to them, and name it as “part” of the gasket.`,
+    `${face}: its gasket is not among the parts, so nobody ticks it. Add it to them, and say at the gasket which part it is.`,
   'gasket-used-again': ({ face, part }: { face: string; part: string }) =>
     `${face}: the gasket “${part}” may be used again. A gasket is usually new each time: look it up.`,
   'gasket-laid-elsewhere': ({ face, part }: { face: string; part: string }) =>
-    `${face}: no step at this face fits the gasket “${part}”. Name the step that lays it in “usedIn”, and its face in the step.`,
+    `${face}: no step at this face fits the gasket “${part}”. Say at the part in which step it goes in, and at that step which face it shows.`,
 
   // Beads
   'bead-in-keep-out': ({ bead, zone }: OfBead & { zone: string }) =>

@@ -1,13 +1,16 @@
 import type { PhraseText } from '../../phrase.ts'
+import type { ReasonText } from '../../reason.ts'
+import { capital } from '../../formats/index.ts'
 import { counted } from '../formats.ts'
+import { namedParts } from './spec.ts'
 
 export interface OfOrderInDraft {
-  readonly order: string
-  readonly procedure: string
+  readonly order: PhraseText
+  readonly procedure: PhraseText
 }
 
 export interface FaceInUse {
-  readonly face: string
+  readonly face: PhraseText
   readonly what: 'fasteners' | 'procedures' | 'beads' | 'steps'
   readonly count: number
 }
@@ -19,19 +22,29 @@ const faceUses = {
   steps: (count: number) => counted(count, 'step', 'steps'),
 }
 
-/** What the editor of a spec says where something cannot be done on its drawing. */
+const stop = (text: string): string => (text.endsWith('.') ? '' : '.')
+
+/** What the editor of a spec says where something cannot be done on its drawing or in its forms. */
 export const placingWords = {
+  'draft-value-unfit': (facts: { readonly place: PhraseText; readonly should: PhraseText | ReasonText }) =>
+    `${capital(facts.place)}: ${facts.should}${stop(facts.should)}`,
+  'draft-part-needed': (facts: {
+    readonly what: keyof typeof namedParts
+    readonly name: PhraseText
+    readonly place: PhraseText
+  }) =>
+    `${capital(namedParts[facts.what])} “${facts.name}” is still needed: ${facts.place}. Change that first, then take it out.`,
   'draft-off-face': ({ what }: { readonly what: PhraseText }) =>
     `There ${what} would lie outside its face. Nothing was changed: choose a place on the face, or change the outline first.`,
   'draft-order-left-empty': ({ order, procedure }: OfOrderInDraft) =>
-    `The order ${order} of the procedure ${procedure} would have no fastener left. Put others into it first, or take out the procedure.`,
-  'draft-thing-in-step': ({ what, step }: { readonly what: PhraseText; readonly step: string }) =>
-    `The step ${step} works on ${what}. Change the step first.`,
-  'draft-face-without-fasteners': ({ face }: { readonly face: string }) =>
-    `There is no fastener on the face ${face} yet. Place its fasteners first, then tighten them.`,
-  'draft-step-uses-part': ({ step, part }: { readonly step: string; readonly part: string }) =>
-    `At the step “${step}” ${part} goes in. Say first, under Parts, at which step it goes in instead, or take the part out of the list.`,
-  'draft-step-has-caution': ({ step }: { readonly step: string }) =>
+    `The order “${order}” of the procedure “${procedure}” would have no fastener left. Put others into it first, or take out the procedure.`,
+  'draft-thing-in-step': ({ what, step }: { readonly what: PhraseText; readonly step: PhraseText }) =>
+    `The step “${step}” works on ${what}. Change the step first.`,
+  'draft-face-without-fasteners': ({ face }: { readonly face: PhraseText }) =>
+    `There is no fastener on the face “${face}” yet. Place its fasteners first, then tighten them.`,
+  'draft-step-uses-part': ({ step, part }: { readonly step: PhraseText; readonly part: PhraseText }) =>
+    `At the step “${step}” “${part}” goes in. Say first, under Parts, at which step it goes in instead, or take the part out of the list.`,
+  'draft-step-has-caution': ({ step }: { readonly step: PhraseText }) =>
     `A caution stands beside the step “${step}” alone. Put it beside another step first, or take the caution out.`,
   'draft-size-unsaid': (_: Record<never, never>) =>
     'There is none on this face yet from which a size could be taken. Type the size that the manual gives first, then place it.',
@@ -40,5 +53,5 @@ export const placingWords = {
   'draft-no-outline': (_: Record<never, never>) =>
     'The edge of this face is still grown round what lies on it. Choose “Draw the outline again” and tap its corners.',
   'draft-face-in-use': ({ face, what, count }: FaceInUse) =>
-    `On the face ${face} there ${count === 1 ? 'is' : 'are'} still ${faceUses[what](count)}. Take ${count === 1 ? 'it' : 'them'} out first.`,
+    `On the face “${face}” there ${count === 1 ? 'is' : 'are'} still ${faceUses[what](count)}. Take ${count === 1 ? 'it' : 'them'} out first.`,
 }

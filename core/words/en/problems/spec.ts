@@ -24,7 +24,7 @@ const wantedParts = {
 }
 
 /** What has an id, a mark or a grade of its own. */
-const namedParts = {
+export const namedParts = {
   'balance-bearing': 'balance bearing',
   bead: 'bead',
   bearing: 'bearing',

@@ -72,7 +72,7 @@ export const specAdvice: typeof english = {
   'faces-none': () => 'un cárter tiene al menos una cara de unión',
   'order-empty': () => 'un orden tiene al menos una fijación',
   'passes-none': () => 'un procedimiento tiene al menos una pasada',
-  'limits-empty': () => 'escribir «least», «most» o los dos',
+  'limits-empty': () => 'dar el mínimo, el máximo o los dos',
   'pistons-none': () => 'nombrar al menos un pistón que lleve estos segmentos',
   'rings-none': () => 'nombrar al menos un segmento',
   'angle-on-the-clock': () => 'dar un ángulo de 0° hasta 360°, en sentido horario desde el lado delantero',
@@ -84,7 +84,7 @@ export const specAdvice: typeof english = {
   'places-none': () => 'nombrar al menos un punto en el que se hace algo',
   'measures-none': () => 'nombrar al menos una cosa que se mide',
   'part-limit': () =>
-    'escribir «new-each-time», o cuánto se puede reutilizar: «limit» en palabras, o «uses» como número total de montajes',
+    'indicar que es nueva cada vez, o cuánto se puede reutilizar: un límite en palabras, o un número total de montajes',
   'part-unused': () => 'nombrar al menos un paso que la use',
   'parts-too-many': ({ most }) =>
     `una lista de piezas tiene como máximo ${most} líneas: reunir las piezas iguales en una línea con su cantidad, y omitir lo que este montaje no lleva`,
@@ -94,13 +94,13 @@ export const specAdvice: typeof english = {
     `escribir ${version} en una ficha propia y abrir la de un programa más nuevo con ese: este lee la versión ${version}`,
 
   // Values as manuals print them
-  'torque-or-range': () => 'escribir el par como «target», o el intervalo como «least» y «most»',
-  'turn-or-in-all': () => 'escribir cuánto se gira como «target», o cuánto en total como «inAll»',
-  'others-with-in-all': () => 'omitirlo si la pasada lleva «inAll»',
+  'torque-or-range': () => 'dar el par como un solo valor, o como intervalo con su mínimo y su máximo',
+  'turn-or-in-all': () => 'dar o cuánto se gira, o cuánto en total',
+  'others-with-in-all': () => 'omitirlo si la pasada dice cuánto en total',
   'in-all-unclear': () =>
-    'dar un ángulo mayor que lo girado antes, que debe ser igual para todas, o escribir «target» para cada una',
+    'dar un ángulo mayor que lo girado antes, que debe ser igual para todas, o dar cuánto se gira cada una',
   'steps-do-not-come-out': () =>
-    'ningún número de etapas iguales de este tamaño llega al valor de la pasada: dar el tamaño como intervalo, «least» y «most», ' +
+    'ningún número de etapas iguales de este tamaño llega al valor de la pasada: dar el tamaño como intervalo, de y hasta, ' +
     'u otro tamaño',
   'steps-from-unlike': () =>
     'todas las fijaciones de un valor deben tener antes el mismo par, desde el que cuentan las etapas: escribir una pasada para cada etapa',

@@ -55,7 +55,7 @@ export const auditBearingWords: typeof english = {
   'undersize-twice': ({ fit, name, undersize }) =>
     `${fit}: la submedida ${undersize} figura dos veces, o tiene dos nombres («${name}»). Dejar una.`,
   'split-against-family': ({ fit, family }) =>
-    `${fit}: sus mitades son izquierda y derecha, pero ${families[family]}. Corregir «split» o «family».`,
+    `${fit}: sus mitades son izquierda y derecha, pero ${families[family]}. Corregir cómo están las mitades, o el tipo de cárter.`,
   'undersize-grade-unknown': ({ fit, name, grade }) =>
     `${fit}, ${name}: ${grade} no es una clase de estos cojinetes. Corregirla, o incluirla entre las clases.`,
   'undersize-grade-twice': ({ fit, name, grade }) =>

@@ -25,7 +25,7 @@ export const auditWords: typeof english = {
     `Juego axial: la arandela «${washer}» no tiene juego desde y hasta, y otras, o su otro extremo, sí. Dar los dos en todas, o en ` +
     'ninguna: entonces se eligen por su espesor.',
   'washers-mixed-tabled': () =>
-    'Juego axial: las arandelas pueden ser distintas entre sí, pero la tabla da las dos iguales. Quitar «mixed», o la tabla.',
+    'Juego axial: las arandelas pueden ser distintas entre sí, pero la tabla da las dos iguales. Indicar que nunca son distintas, o quitar la tabla.',
   'washer-misses-limits': ({ washer, standard, floats, leaves, limits }) =>
     `Juego axial: con ${floats} deben ir las arandelas «${washer}». Por su espesor dejan ${leaves} donde antes estaban ` +
     `«${standard}»; admisible: ${limits}. Comprobar el espesor y los juegos de la fila.`,
@@ -33,7 +33,7 @@ export const auditWords: typeof english = {
     `Juego axial: las arandelas «${first}» y «${second}» tienen las dos ${thickness} de espesor. Corregir una, o dejar una.`,
   'washer-steps-wide': ({ step, range }) =>
     `Juego axial: de una pareja de arandelas a la siguiente más gruesa cambia ${step}, y sus límites solo distan ${range}: ` +
-    'para algunos cigüeñales no sirve ninguna pareja. Mirar si falta un espesor, o si las arandelas pueden ser distintas («mixed»).',
+    'para algunos cigüeñales no sirve ninguna pareja. Mirar si falta un espesor, o si las dos arandelas pueden ser distintas.',
   'limits-said-twice': ({ step, gap, here, there }) =>
     `${step}: el paso admite ${here}, y el ${gaps[gap]} de este motor se da como ${there}. ` +
     'Dos límites para una misma cosa: averiguar cuál vale.',
@@ -66,8 +66,8 @@ export const auditWords: typeof english = {
     `${group}: se dice si el par incluye el par de autofrenado, y no hay par de autofrenado. Indicar lo máximo que ` +
     'cuesta enroscar, u omitir los dos.',
   'prevailing-not-said': ({ group, torque }) =>
-    `${group}: enroscar cuesta hasta ${torque}, y nada dice si su par lo incluye. Consultarlo y poner ` +
-    '«torqueIncludesPrevailing»; hasta entonces no se suma nada al par.',
+    `${group}: enroscar cuesta hasta ${torque}, y nada dice si su par lo incluye. Consultarlo e ` +
+    'indicarlo; hasta entonces no se suma nada al par.',
   'layers-not-grip': ({ group, layers, grip }) =>
     `${group}: las capas suman ${layers}, y la longitud de apriete es ${grip}. Corregir una de las dos.`,
   'head-smaller-than-thread': ({ group, acrossFlats, thread }) =>
@@ -85,7 +85,7 @@ export const auditWords: typeof english = {
   'wheel-over-bearing': ({ wheel, bearing }) =>
     `Cigüeñal: la rueda «${wheel}» está sobre ${bearing}. Corregir su lugar o su anchura.`,
   'crank-not-described': ({ step }) =>
-    `«${step}» muestra el cigüeñal, y esta ficha no lo describe. Añadir «crank», u omitir «shows».`,
+    `«${step}» muestra el cigüeñal, y esta ficha no lo describe. Describir el cigüeñal, o no mostrarlo en ese paso.`,
   'crank-not-on-face': ({ step, face }) =>
     `«${step}» muestra el cigüeñal, que no se ve en ${face}. Nombrar la cara de los apoyos, o una en un extremo del cárter.`,
 
@@ -93,11 +93,11 @@ export const auditWords: typeof english = {
   'seal-too-small': ({ seal, shaft, diameter }) =>
     `${seal}: su eje de ${shaft} no es más fino que el retén, ${diameter}. Corregir uno de los dos.`,
   'gasket-not-listed': ({ face }) =>
-    `${face}: su junta no está entre las piezas, así que nadie la marca. Añadirla y nombrarla como «part» de la junta.`,
+    `${face}: su junta no está entre las piezas, así que nadie la marca. Añadirla e indicar en la junta qué pieza es.`,
   'gasket-used-again': ({ face, part }) =>
     `${face}: la junta «${part}» se puede volver a usar. Una junta suele ser nueva cada vez: consultarlo.`,
   'gasket-laid-elsewhere': ({ face, part }) =>
-    `${face}: ningún paso de esta cara coloca la junta «${part}». Nombrar en «usedIn» el paso que la coloca, y la cara en el paso.`,
+    `${face}: ningún paso de esta cara coloca la junta «${part}». Indicar en la pieza en qué paso entra, y en ese paso la cara.`,
 
   // Beads
   'bead-in-keep-out': ({ bead, zone }) =>

@@ -1,5 +1,7 @@
 import type { placingWords as english } from '../../en/problems/placing.ts'
+import { capital } from '../../formats/index.ts'
 import { counted } from '../formats.ts'
+import { namedParts } from './spec.ts'
 
 const faceUses = {
   fasteners: (count: number) => counted(count, 'fijación', 'fijaciones'),
@@ -8,16 +10,21 @@ const faceUses = {
   steps: (count: number) => counted(count, 'paso', 'pasos'),
 }
 
+const stop = (text: string): string => (text.endsWith('.') ? '' : '.')
+
 export const placingWords: typeof english = {
+  'draft-value-unfit': ({ place, should }) => `${capital(place)}: ${should}${stop(should)}`,
+  'draft-part-needed': ({ what, name, place }) =>
+    `${capital(namedParts[what])} «${name}» aún hace falta: ${place}. Cambiar antes eso, y quitarlo después.`,
   'draft-off-face': ({ what }) =>
     `Ahí, ${what} quedaría fuera de su cara. No se ha cambiado nada: elegir un sitio en la cara, o cambiar antes el contorno.`,
   'draft-order-left-empty': ({ order, procedure }) =>
-    `El orden ${order} del procedimiento ${procedure} se quedaría sin fijaciones. Poner antes otras, o quitar el procedimiento.`,
-  'draft-thing-in-step': ({ what, step }) => `El paso ${step} trabaja con ${what}. Cambiar antes el paso.`,
+    `El orden «${order}» del procedimiento «${procedure}» se quedaría sin fijaciones. Poner antes otras, o quitar el procedimiento.`,
+  'draft-thing-in-step': ({ what, step }) => `El paso «${step}» trabaja con ${what}. Cambiar antes el paso.`,
   'draft-face-without-fasteners': ({ face }) =>
-    `En la cara ${face} aún no hay fijaciones. Colocar antes las fijaciones, luego apretarlas.`,
+    `En la cara «${face}» aún no hay fijaciones. Colocar antes las fijaciones, luego apretarlas.`,
   'draft-step-uses-part': ({ step, part }) =>
-    `En el paso «${step}» entra ${part}. Indicar primero, en «Piezas», en qué paso entra en su lugar, o quitar la pieza de la lista.`,
+    `En el paso «${step}» entra «${part}». Indicar primero, en «Piezas», en qué paso entra en su lugar, o quitar la pieza de la lista.`,
   'draft-step-has-caution': ({ step }) =>
     `Una advertencia acompaña solo al paso «${step}». Ponerla primero junto a otro paso, o quitarla.`,
   'draft-size-unsaid': () =>
@@ -27,5 +34,5 @@ export const placingWords: typeof english = {
   'draft-no-outline': () =>
     'El borde de esta cara aún crece alrededor de lo que hay en ella. Elegir «Dibujar de nuevo el contorno» y tocar sus vértices.',
   'draft-face-in-use': ({ face, what, count }) =>
-    `En la cara ${face} aún hay ${faceUses[what](count)}. Quitarlo antes.`,
+    `En la cara «${face}» aún hay ${faceUses[what](count)}. Quitarlo antes.`,
 }

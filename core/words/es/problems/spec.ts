@@ -15,7 +15,7 @@ const wantedParts = {
 }
 
 /** What has an id, a mark or a grade of its own. */
-const namedParts = {
+export const namedParts = {
   'balance-bearing': 'cojinete de equilibrado',
   bead: 'cordón',
   bearing: 'cojinete',

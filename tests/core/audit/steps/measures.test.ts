@@ -54,7 +54,7 @@ describe('what is measured against limits', () => {
   it('must have a limit and a thing to measure', () => {
     const read = (change: Parameters<typeof readAfter>[1]) => readAfter('moor-flat-4', change)
     expect(read((spec) => (measure(spec, 'skirt').new = {}))).toEqual([
-      expect.stringContaining('Write “least”, “most” or both'),
+      expect.stringContaining('Give the least, the most or both'),
     ])
   })
 })

@@ -68,7 +68,7 @@ describe('reading a parts list', () => {
       expect.stringContaining('“pistons” stands twice as part'),
     ])
     expect(read((spec) => (named(spec.parts, 'pins').reuse = {}))).toEqual([
-      expect.stringContaining('Write “new-each-time”, or how long it may be used again'),
+      expect.stringContaining('Say that it is new each time, or how long it may be used again'),
     ])
   })
 

@@ -86,7 +86,7 @@ describe('a draft in a window', () => {
   it('refuses what could not be read, says why, and is as it was', async () => {
     const [draft] = await windows(1)
     expect(await draft!.edit(what, (document) => void (document.case.bore = '84'))).toBe(false)
-    expect(draft!.problem).toMatchObject({ code: 'spec-part-wrong', path: 'case.bore' })
+    expect(draft!.problem).toMatchObject({ code: 'draft-value-unfit', path: 'case.bore' })
     expect(draft!.document.case.bore).toBe('84 mm')
     expect(await draft!.edit(what, () => undefined)).toBe(true)
     expect(draft!.undoable).toBeNull()
