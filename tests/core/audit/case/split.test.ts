@@ -5,7 +5,7 @@ describe('how the halves of a bearing are called', () => {
   it('is a fault as left and right where the case is split level, has caps or a bedplate', () => {
     expect(auditAfter('skerry-3', (spec) => (nth(spec.fits, 0).split = 'left-right'))).toContain(
       'fault split-against-family fits[0].split: Main bearings: its halves are left and right, but the case is split ' +
-        'level, into an upper and a lower half. Correct “split” or “family”.',
+        'level, into an upper and a lower half. Correct how the halves lie, or the kind of case.',
     )
     expect(auditAfter('tarn-4', (spec) => (nth(spec.fits, 0).split = 'left-right'))).toContainEqual(
       expect.stringContaining('the case has caps under its saddles'),
