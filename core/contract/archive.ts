@@ -44,6 +44,8 @@ const imported = z.discriminatedUnion('kind', [
     at: z.int(),
     here: entry,
     there: entry,
+    /** The spec by which both went until then. */
+    specText: z.string(),
   }),
 ])
 export type ImportResult = z.output<typeof imported>

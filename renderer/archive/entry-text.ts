@@ -5,6 +5,13 @@ import { withUnit } from '../../core/quantity/index.ts'
 import { numberOf } from '../../core/tightening/index.ts'
 import type { Words } from '../../core/words/index.ts'
 
+/** Its kind and what it holds, in one line; its kind alone where the spec cannot be read. */
+export function entryHolds(words: Words, spec: EngineSpec | null, event: BuildEvent): string {
+  const kind = words.archive.entries[event.type]
+  const holds = spec === null ? '' : entryText(words, spec, event)
+  return holds === '' ? kind : words.archive.entryHolds({ kind, holds })
+}
+
 /** What an entry is about and what was given with it, in the order in which a sheet says it; empty where its kind says all. */
 export function entryText(words: Words, spec: EngineSpec, event: BuildEvent): string {
   return [aboutIn(words, spec, event), ...givenIn(words, event)].filter(Boolean).join(', ')

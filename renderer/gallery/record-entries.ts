@@ -16,7 +16,7 @@ import VerifyPanel from '../record/VerifyPanel.svelte'
 import WrenchForm from '../wrenches/WrenchForm.svelte'
 import { draftOf, emptyDraft } from '../wrenches/wrench-draft.ts'
 import type { Verification } from '../../core/contract/index.ts'
-import { benchWith, clientWith, momentOf } from './at-bench.ts'
+import { benchAt, benchWith, clientWith, momentOf } from './at-bench.ts'
 import { entriesOf, type Entry } from './entry.ts'
 import { memoryClient } from './memory-client.ts'
 import { published } from './sample-library.ts'
@@ -58,9 +58,12 @@ export const recordEntries: readonly Entry[] = [
       ],
     },
   })),
-  part('Fork', 'Where a build was continued differently in two places', ForkTable, () => {
-    const [here, there] = momentOf('skerry-3', 'run in mid pass').build.entries.slice(-2)
-    return { 'two entries': { at: 31, here: here!, there: there! } }
+  part('Fork', 'Where a build was continued differently in two places', ForkTable, async (shown) => {
+    const { build } = momentOf('skerry-3', 'run in mid pass')
+    const [here, there] = build.entries.slice(-2)
+    const { specText } = build.opened
+    const { bench } = await benchAt(shown, build)
+    return { 'two entries': { bench, at: 31, here: here!, there: there!, specText } }
   }),
   part('Taking in', 'An exported build comes in from elsewhere', ImportPanel, () => ({
     waiting: { client: clientWith({}), onopen: nothing, ontaken: nothing },

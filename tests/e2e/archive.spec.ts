@@ -104,6 +104,7 @@ test('what is dropped on the archive is imported once and whole, or refused', as
     await expect(sides.nth(1)).toContainText(en.archive.entries['marks-noted'])
     await expect(sides.nth(2)).toContainText(en.archive.entries['build-voided'])
     await expect(sides.nth(2)).toContainText('I. Brandvold')
+    await expect(sides.nth(2)).toContainText('Tried on the wrong case')
     await expect(lines(bench)).toHaveCount(2)
 
     await outcome

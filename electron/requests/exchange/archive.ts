@@ -92,6 +92,7 @@ function takeIn(store: Store, openBuilds: OpenBuildCache, exported: ExportFile):
       at: mine.seq,
       here: mineRead,
       there: theirsRead,
+      specText: heldAt(specs, mine.seq).text,
     })
 
   const kept = keepPhotos(store, exported)

@@ -113,6 +113,7 @@ export const archive: Words['archive'] = {
       'Beide haben denselben Anfang. Klären, was am Motor tatsächlich gemacht wurde; den anderen Aufbau auf seiner Werkbank für ' +
       'ungültig erklären.',
   },
+  entryHolds: ({ kind, holds }) => `${kind}: ${holds}`,
   entries: {
     'build-started': 'Aufbau begonnen',
     'marks-noted': 'Maßkennzeichen notiert',

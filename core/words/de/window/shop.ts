@@ -78,7 +78,6 @@ export const shop: Words['shop'] = {
     thereCounts: ({ bench }) => `Was bei ${bench} eingetragen wurde, zählt`,
     entries: 'Einträge seit der Trennung',
     entry: 'Eintrag',
-    entryHolds: ({ kind, holds }) => `${kind}: ${holds}`,
     onTheSheet: 'Was die beiden Montageblätter unterscheidet',
   },
 

@@ -134,6 +134,8 @@ export const archive = {
       'Both have the same beginning. Find out which of the two was done on the engine; the other one can be made ' +
       'void on the bench that has it.',
   },
+  /** An entry by its kind and what it holds. */
+  entryHolds: ({ kind, holds }: { readonly kind: string; readonly holds: string }) => `${kind}: ${holds}`,
   /** What an entry of a build records. */
   entries: {
     'build-started': 'build started',

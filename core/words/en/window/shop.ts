@@ -96,7 +96,6 @@ export const shop = {
     thereCounts: ({ bench }: { readonly bench: string }) => `What was recorded at ${bench} counts`,
     entries: 'Entries since they parted',
     entry: 'Entry',
-    entryHolds: ({ kind, holds }: { readonly kind: string; readonly holds: string }) => `${kind}: ${holds}`,
     onTheSheet: 'Where the two sheets differ',
   },
 

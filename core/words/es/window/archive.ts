@@ -118,6 +118,7 @@ export const archive: Words['archive'] = {
       'Los dos tienen el mismo comienzo. Averiguar cuál de los dos se hizo en el motor; el otro se puede ' +
       'anular en el banco que lo tiene.',
   },
+  entryHolds: ({ kind, holds }) => `${kind}: ${holds}`,
   entries: {
     'build-started': 'montaje empezado',
     'marks-noted': 'marcas anotadas',

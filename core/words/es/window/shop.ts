@@ -76,7 +76,6 @@ export const shop: Words['shop'] = {
     thereCounts: ({ bench }) => `Vale lo registrado en ${bench}`,
     entries: 'Entradas desde la separación',
     entry: 'Entrada',
-    entryHolds: ({ kind, holds }) => `${kind}: ${holds}`,
     onTheSheet: 'En qué difieren las dos hojas de montaje',
   },
 

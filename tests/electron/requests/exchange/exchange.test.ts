@@ -133,6 +133,7 @@ describe('taking in an exported build', () => {
       at: 3,
       here: { seq: 3, event: { typed: 'H H H H' } },
       there: { seq: 3, event: { typed: 'F G H F' } },
+      specText: (await here.get('builds.open', { build })).specText,
     })
     expect((await there.get('builds.export', { build })).text).toBe(before)
   })
