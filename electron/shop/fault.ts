@@ -7,6 +7,9 @@ import type { ShopAddress } from './address.ts'
  */
 export const leastServer = 14
 
+/** The code of an error about an answer of which nothing is to be believed. */
+export const unreadableAnswer = 'SHOP_ANSWER'
+
 /** By SQLSTATE (PostgreSQL, appendix A), the codes of Node, and those of certificates (OpenSSL, X509_verify_cert_error_string). */
 const problems: Readonly<Record<string, (address: ShopAddress) => Problem>> = {
   ENOTFOUND: ({ host }) => problem('shop-host-unknown', { host }),
@@ -23,6 +26,7 @@ const problems: Readonly<Record<string, (address: ShopAddress) => Problem>> = {
   HOSTNAME_MISMATCH: ({ host }) => problem('shop-certificate', { host, fault: 'other-name' }),
   CERT_HAS_EXPIRED: ({ host }) => problem('shop-certificate', { host, fault: 'expired' }),
   CERT_NOT_YET_VALID: ({ host }) => problem('shop-certificate', { host, fault: 'expired' }),
+  [unreadableAnswer]: ({ host }) => problem('shop-answer-unreadable', { host }),
   SHOP_NO_TLS: ({ host }) => problem('shop-tls-missing', { host }),
 }
 
@@ -55,6 +59,7 @@ const passing: ReadonlySet<Problem['code']> = new Set<Problem['code']>([
   'shop-full',
   'shop-crowded',
   'shop-server-fault',
+  'shop-answer-unreadable',
 ])
 
 function codeIn(error: unknown): string {

@@ -16,7 +16,8 @@ export function wholeLines(own: Line, forks: readonly Fork[]): readonly Line[] {
 
 function upTo(end: ShopEntry, all: ReadonlyMap<string, ShopEntry>): Line {
   const line: ShopEntry[] = []
-  for (let entry: ShopEntry | undefined = end; entry !== undefined;) {
+  // Of entries whose hashes are not their own, one may follow itself.
+  for (let entry: ShopEntry | undefined = end; entry !== undefined && line.length <= all.size;) {
     line.unshift(entry)
     entry = all.get(previousIn(entry) ?? '')
   }

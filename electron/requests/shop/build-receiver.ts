@@ -1,7 +1,8 @@
 import { heldAt } from '../../../core/builds/index.ts'
-import { done, type Outcome, type Problem } from '../../../core/problem/index.ts'
+import { done, problem, type Outcome, type Problem } from '../../../core/problem/index.ts'
 import {
   eventsIn,
+  firstBroken,
   follows,
   mentionsIn,
   numberWord,
@@ -62,10 +63,10 @@ export class BuildReceiver {
     return entries.ok ? this.#takeFirst(row, entries.value) : entries
   }
 
-  async #takeFirst(
-    { id: build, year, ordinal }: ShopBuild,
-    entries: readonly ShopEntry[],
-  ): Promise<Outcome<boolean>> {
+  async #takeFirst(row: ShopBuild, entries: readonly ShopEntry[]): Promise<Outcome<boolean>> {
+    const { id: build, year, ordinal } = row
+    const broken = firstBroken(build, entries)
+    if (broken !== null) return this.#altered(row, broken)
     const [first] = entries
     const specs = await this.#specsNamed(entries)
     if (!specs.ok) return specs
@@ -111,20 +112,20 @@ export class BuildReceiver {
     if (here === null) return done(false)
     if (here.entries >= row.entries) {
       const [mine] = this.#store.entriesAfter(build, row.entries - 1, 1)
-      return mine?.sha256 === row.headSha256 ? done(false) : this.#takeOther(build)
+      return mine?.sha256 === row.headSha256 ? done(false) : this.#takeOther(row)
     }
     const entries = await this.#archive.entries(build, here.entries)
     if (!entries.ok) return entries
     let previous = here.head_sha256
     for (const [index, entry] of entries.value.entries()) {
-      if (!follows(build, here.entries + index + 1, previous, entry)) return this.#takeOther(build)
+      if (!follows(build, here.entries + index + 1, previous, entry)) return this.#takeOther(row)
       previous = entry.sha256
     }
-    return this.#add(here, entries.value)
+    return this.#add(row, here, entries.value)
   }
 
   /** Adds what follows the entries here. */
-  async #add(here: BuildRow, entries: readonly ShopEntry[]): Promise<Outcome<boolean>> {
+  async #add(row: ShopBuild, here: BuildRow, entries: readonly ShopEntry[]): Promise<Outcome<boolean>> {
     const { id: build } = here
     const specs = await this.#specsNamed(entries)
     if (!specs.ok) return specs
@@ -133,7 +134,7 @@ export class BuildReceiver {
     if (!photos.ok) return photos
     // A confirmation here may have been sooner: then these are another line, and it is looked at again.
     const now = this.#store.build(build)
-    if (now?.head_sha256 !== here.head_sha256) return this.#takeOther(build)
+    if (now?.head_sha256 !== here.head_sha256) return this.#takeOther(row)
     const cached = this.#openBuilds.known(build)
     const opened = cached === null ? openBuild(this.#store, build) : done(cached)
     if (!opened.ok) return opened
@@ -143,7 +144,7 @@ export class BuildReceiver {
       build,
       {
         ...{ entries, events, mentions },
-        atShop: { sent: here.entries + entries.length, asOf: this.#now().toISOString() },
+        atShop: { sent: here.entries + entries.length, asOf: this.#now().toISOString(), refused: null },
       },
       specs.value,
     )
@@ -156,9 +157,11 @@ export class BuildReceiver {
   }
 
   /** The archive’s own line of a build is another than here, and what was confirmed here is not there yet. */
-  async #takeOther(build: string): Promise<Outcome<boolean>> {
-    const theirs = await this.#archive.entries(build)
-    return theirs.ok ? done(this.#keepWhatParts(build, theirs.value)) : theirs
+  async #takeOther(row: ShopBuild): Promise<Outcome<boolean>> {
+    const theirs = await this.#archive.entries(row.id)
+    if (!theirs.ok) return theirs
+    const broken = firstBroken(row.id, theirs.value)
+    return broken === null ? done(this.#keepWhatParts(row.id, theirs.value)) : this.#altered(row, broken)
   }
 
   /** Goes on here with the line that counts of those that go on from the entries here; the others are kept beside. */
@@ -167,12 +170,14 @@ export class BuildReceiver {
     const own = await this.#archive.entries(build)
     if (!own.ok) return own
     const lines = wholeLines(own.value, forks)
+    const broken = lines.map((line) => firstBroken(build, line)).find((entry) => entry !== null)
+    if (broken !== undefined) return this.#altered(row, broken)
     const here = this.#store.build(build)
     const next = lineToGoOnWith(lines, here)
     const added =
       next === null
         ? done(false)
-        : await (here === null ? this.#takeFirst(row, next) : this.#add(here, next.slice(here.entries)))
+        : await (here === null ? this.#takeFirst(row, next) : this.#add(row, here, next.slice(here.entries)))
     if (!added.ok) return added
     const kept = lines.map((line) => this.#keepWhatParts(build, line))
     return done(added.value || kept.includes(true))
@@ -207,6 +212,11 @@ export class BuildReceiver {
 
   #benchNamed(id: string) {
     return { id, name: this.#nameOf(id) }
+  }
+
+  /** What the archive has is not what a bench recorded: nothing of it is believed. */
+  #altered({ id: build, name }: ShopBuild, entry: number): Outcome<boolean> {
+    return this.#refused(build, problem('shop-build-altered', { name, entry }))
   }
 
   #refused(build: string, why: Problem): Outcome<boolean> {

@@ -10,6 +10,7 @@ import {
   entryIn,
   forksIn,
   itemIn,
+  unreadable,
   type BenchRow,
   type BuildRow,
   type EntryRow,
@@ -48,7 +49,9 @@ export function postgresArchive(
   const lastChange: ShopArchive['lastChange'] = () =>
     line.ask(async (sql) => {
       const [row] = await sql<{ last: string }[]>`SELECT coalesce(max(change), 0) AS last FROM build`
-      return done(Number(row?.last ?? 0))
+      const last = Number(row?.last ?? 0)
+      if (!Number.isSafeInteger(last)) throw unreadable()
+      return done(last)
     })
 
   const changesAfter: ShopArchive['changesAfter'] = (change) =>
@@ -125,16 +128,16 @@ export function postgresArchive(
           ).map(entryIn),
         ),
       ),
-    spec: (sha256) =>
+    spec: (asked) =>
       line.ask(async (sql) => {
-        const [row] = await sql<
-          KeptSpec[]
-        >`SELECT text, engine, demo FROM spec WHERE sha256 = ${hash(sha256)}`
+        const [row] = await sql<KeptSpec[]>`SELECT text, engine, demo FROM spec WHERE sha256 = ${hash(asked)}`
+        if (row !== undefined && sha256(row.text) !== asked) throw unreadable()
         return done(row === undefined ? null : { text: row.text, engine: row.engine, demo: row.demo })
       }),
-    photo: (sha256) =>
+    photo: (asked) =>
       line.ask(async (sql) => {
-        const [row] = await sql<{ bytes: Buffer }[]>`SELECT bytes FROM photo WHERE sha256 = ${hash(sha256)}`
+        const [row] = await sql<{ bytes: Buffer }[]>`SELECT bytes FROM photo WHERE sha256 = ${hash(asked)}`
+        if (row !== undefined && photoHash(row.bytes) !== asked) throw unreadable()
         return done(row?.bytes ?? null)
       }),
     buildsOf: (ids) =>

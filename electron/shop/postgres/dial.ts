@@ -1,6 +1,8 @@
 import { connect as connectSocket, isIP, type Socket } from 'node:net'
 import { checkServerIdentity, connect as connectTls, type TLSSocket } from 'node:tls'
 import postgres, { type Sql } from 'postgres'
+import { unreadableAnswer } from '../fault.ts'
+import { bounded } from './answer-bound.ts'
 import { isOnThisMachine, type ShopAddress } from '../address.ts'
 
 /** Where to go, and with what. `authority`: certificates in PEM, or null for those that Node knows. */
@@ -20,6 +22,13 @@ export interface Line {
 /** How long a connection may take to be made, and a statement to be carried out. */
 export const mostConnectingSeconds = 10
 const mostStatementMs = 30_000
+/**
+ * How long a line that is lost in the midst of a transaction keeps the build it sends, and the counter that all send by, from others: a machine that
+ * was put to sleep, or a network that drops what it carries, says no goodbye.
+ */
+const mostIdleMs = 15_000
+/** How long a statement waits for another transaction. */
+const mostLockedMs = 10_000
 
 /** A client that connects when it is first asked something. */
 export function dial(
@@ -46,6 +55,8 @@ export function dial(
       application_name: 'bedplate',
       search_path: shop,
       statement_timeout: mostStatementMs,
+      idle_in_transaction_session_timeout: mostIdleMs,
+      lock_timeout: mostLockedMs,
     },
     // Asked at each connection otherwise; where the line is cut in the midst of it, nobody hears of that and the process ends.
     fetch_types: false,
@@ -54,7 +65,7 @@ export function dial(
     // The client has some that its types do not.
     ...(onNotice === undefined ? {} : { onnotify: (_channel: string, payload: string) => onNotice(payload) }),
     ...(onClose === undefined ? {} : { onclose: onClose }),
-    socket: () => openSocket(address, authority),
+    socket: async () => bounded(await openSocket(address, authority), () => coded(unreadableAnswer)),
   }
   return postgres(options)
 }

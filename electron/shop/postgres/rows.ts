@@ -1,5 +1,29 @@
+import { z } from 'zod'
+import { benchName } from '../../../core/builds/index.ts'
 import type { ListItem } from '../../store/index.ts'
 import type { Fork, ShopBench, ShopBuild, ShopEntry } from '../archive.ts'
+import { unreadableAnswer } from '../fault.ts'
+
+/** Makes of a row what it says. Throws where that is nothing the archive would say: what is at the address may be anything. */
+function readable<Row, Value>(form: z.ZodType<Value>, made: (row: Row) => unknown): (row: Row) => Value {
+  return (row) => {
+    try {
+      return form.parse(made(row))
+    } catch {
+      throw unreadable()
+    }
+  }
+}
+
+/** Of an answer of which nothing is to be believed. */
+export function unreadable(): Error {
+  return Object.assign(new Error('the answer cannot be read'), { code: unreadableAnswer })
+}
+
+const hash = z.string().regex(/^[0-9a-f]{64}$/)
+const bench = benchName.shape.id
+const time = z.iso.datetime()
+const count = z.int().min(0)
 
 /** A line of `build` with what the list says of its spec. */
 export interface BuildRow {
@@ -27,7 +51,28 @@ export interface BuildRow {
   readonly demo: boolean
 }
 
-export function buildIn(row: BuildRow): ShopBuild {
+const build = z.object({
+  ...{ id: z.guid(), year: z.int(), ordinal: count, name: z.string(), serial: z.string(), specSha256: hash },
+  ...{
+    startedAtUtc: time,
+    lastAtUtc: time,
+    finished: z.boolean(),
+    voided: z.boolean(),
+    flagged: z.boolean(),
+  },
+  ...{
+    holder: bench,
+    standing: z.string().nullable(),
+    engine: z.string(),
+    demo: z.boolean(),
+    entries: count,
+  },
+  // None while the first entries are on their way.
+  ...{ headSha256: z.union([hash, z.literal('')]), bench: z.union([bench, z.literal('')]) },
+  ...{ receivedAtUtc: time, forked: z.boolean(), change: count },
+})
+
+export const buildIn = readable(build, (row: BuildRow): ShopBuild => {
   return {
     id: row.id,
     year: row.year,
@@ -51,7 +96,7 @@ export function buildIn(row: BuildRow): ShopBuild {
     forked: row.forked,
     change: Number(row.change),
   }
-}
+})
 
 export interface EntryRow {
   readonly seq: number
@@ -60,9 +105,14 @@ export interface EntryRow {
   readonly bench: string
 }
 
-export function entryIn({ seq, body, sha256, bench }: EntryRow): ShopEntry {
-  return { seq, body, sha256: sha256.toString('hex'), bench }
-}
+const entry = z.object({ seq: z.int().min(1), body: z.string(), sha256: hash, bench })
+
+export const entryIn = readable(entry, ({ seq, body, sha256, bench }: EntryRow): ShopEntry => ({
+  seq,
+  body,
+  sha256: sha256.toString('hex'),
+  bench,
+}))
 
 export interface ForkRow extends EntryRow {
   readonly build: string
@@ -98,9 +148,12 @@ export interface BenchRow {
   readonly seen_at: Date
 }
 
-export function benchIn({ id, name, program, seen_at: seen }: BenchRow): ShopBench {
-  return { id, name, program, seenAtUtc: seen.toISOString() }
-}
+const greeted = benchName.extend({ program: z.string(), seenAtUtc: time })
+
+export const benchIn = readable(greeted, ({ id, name, program, seen_at: seen }: BenchRow): ShopBench => ({
+  ...{ id, name, program },
+  seenAtUtc: seen.toISOString(),
+}))
 
 export interface ItemRow {
   readonly id: string
@@ -109,6 +162,11 @@ export interface ItemRow {
   readonly bench: string
 }
 
-export function itemIn({ id, json, at, bench }: ItemRow): ListItem {
-  return { id, json, atUtc: at.toISOString(), bench }
-}
+const item = z.object({ id: z.string(), json: z.string().nullable(), atUtc: time, bench })
+
+export const itemIn = readable(item, ({ id, json, at, bench }: ItemRow): ListItem => ({
+  id,
+  json,
+  atUtc: at.toISOString(),
+  bench,
+}))

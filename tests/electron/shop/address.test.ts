@@ -82,6 +82,7 @@ describe('an error on the way to an archive', () => {
     ['EPIPE', 'shop-unreachable'],
     ['CONNECTION_CLOSED', 'shop-unreachable'],
     ['XX000', 'shop-server-fault'],
+    ['SHOP_ANSWER', 'shop-answer-unreadable'],
     ['40001', 'shop-server-fault'],
     ['UNABLE_TO_VERIFY_LEAF_SIGNATURE', 'shop-certificate'],
     ['SELF_SIGNED_CERT_IN_CHAIN', 'shop-certificate'],

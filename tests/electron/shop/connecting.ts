@@ -112,6 +112,26 @@ export function connectingTo(shops: Shops): void {
       expect(await asked(shop.client())).toMatchObject({ code: 'shop-schema-older', facts: { version: 0 } })
     })
 
+    it.each([
+      ['a row of a gigabyte', Buffer.from([0x44, 0x40, 0, 0, 0])],
+      ['a message that is shorter than its own length', Buffer.from([0x44, 0, 0, 0, 1])],
+    ])('to a server that sends %s: the line is cut, and nothing waits', async (_, bytes) => {
+      const port = await serving((socket) => socket.on('data', () => socket.write(bytes)))
+      const shop = await shops.anyShop()
+      const archive = shops.open(destinationFor(shop.role('bench'), { host: '127.0.0.1', port }))
+      expect((await asked(archive))?.code).toBe('shop-answer-unreadable')
+      expect(archive.connection().kind).toBe('cut')
+    })
+
+    it('that goes to sleep in the midst of a consignment keeps nobody else from sending for long', async () => {
+      const shop = await shops.anyShop()
+      const line = dial(destinationFor(shop.role('bench')), { connections: 1 })
+      onTestFinished(() => line.end({ timeout: 0 }))
+      const [set] = await line<{ idle: string; locked: string }[]>`
+        SELECT current_setting('idle_in_transaction_session_timeout') AS idle, current_setting('lock_timeout') AS locked`
+      expect(set).toEqual({ idle: '15s', locked: '10s' })
+    })
+
     it('to a server of version 11', async () => {
       const port = await serving((socket) => speakAs(socket, '11.22 (Debian 11.22-0)'))
       const shop = await shops.anyShop()

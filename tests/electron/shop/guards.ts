@@ -58,10 +58,47 @@ export function guardsOf(shops: Shops): void {
       'SELECT note_change(gen_random_uuid())',
       'INSERT INTO bedplate_version (version) VALUES (9)',
       "SET session_replication_role = 'replica'",
+      'SELECT announce(NULL::uuid) FROM counter',
+      'SELECT first_id(now()::timestamp)',
+      'SELECT rolpassword FROM pg_authid',
+      'SET ROLE owner',
+      'ALTER ROLE CURRENT_USER CREATEROLE',
+      'GRANT SELECT ON entry TO PUBLIC',
+      'ALTER FUNCTION announce OWNER TO CURRENT_USER',
+      'CREATE TABLE public.mine (a int)',
+      'CREATE SCHEMA mine',
+      'LOCK TABLE entry IN ACCESS EXCLUSIVE MODE',
+      'LOCK TABLE build IN EXCLUSIVE MODE',
+      'SELECT change FROM counter FOR UPDATE',
+      "COPY entry TO '/tmp/entries'",
+      "SELECT pg_read_file('/etc/passwd')",
+      'ALTER TABLE bench DISABLE ROW LEVEL SECURITY',
     ])('may not: %s', async (statement) => {
       const bench = (await withBuild()).asRole('bench')
       expect(await codeOf(bench.unsafe(statement))).toBe(notAllowed)
       await bench.end()
+    })
+
+    it('sees what no other role asks, and shadows no table by one of its own', async () => {
+      const shop = await withBuild()
+      const [bench, owner] = [shop.asRole('bench'), shop.asRole('owner')]
+      await owner`SELECT 'said by the owner'`
+      const others = await bench<
+        { query: string }[]
+      >`SELECT query FROM pg_stat_activity WHERE usename = 'owner'`
+      expect(others.filter(({ query }) => query.includes('said by'))).toEqual([])
+      // The triggers that carry out what the owner may look there last.
+      await bench.unsafe(
+        'CREATE TEMP TABLE counter (one boolean, change bigint); CREATE TEMP TABLE build (id uuid)',
+      )
+      const begun = value(await shop.client().lastChange())
+      await bench.unsafe(`SET search_path = pg_temp, ${shop.name}`)
+      const [, , , fourth] = chainOf(build, 4)
+      await bench`INSERT INTO entry (build, seq, body, sha256, bench)
+        VALUES (${build}, 4, ${fourth?.body ?? ''}, decode(${fourth?.sha256 ?? ''}, 'hex'), ${first})`
+      expect(value(await shop.client().lastChange())).toBe(begun + 1)
+      expect(value(await shop.client().build(build))?.entries).toBe(4)
+      for (const sql of [bench, owner]) await sql.end()
     })
 
     it('reads its own shop and sees nothing of another', async () => {
@@ -134,6 +171,49 @@ export function guardsOf(shops: Shops): void {
         INSERT INTO entry (build, seq, body, sha256, bench)
         VALUES (${build}, ${seq}, ${body}, decode(${hash}, 'hex'), ${first})`
       expect(await codeOf(inserted)).toBe(checkFailed)
+      await bench.end()
+    })
+
+    it.each([
+      ["UPDATE build SET started_at = 'infinity'"],
+      ["UPDATE build SET last_at = '20000-01-01'"],
+      ["UPDATE build SET holder = 'Bench 2'"],
+      ["UPDATE build SET name = repeat('a', 100000)"],
+      ["INSERT INTO bench (id, name, program) VALUES ('0123456789ab', ' ', '1')"],
+      ["INSERT INTO bench (id, name, program) VALUES ('0123456789ab', repeat('a', 81), '1')"],
+      ["INSERT INTO list_item VALUES ('people', 'b', '{}', 'infinity', '0123456789ab')"],
+      ["INSERT INTO list_item VALUES ('people', 'b', repeat('a', 2000000), now(), '0123456789ab')"],
+      [
+        "INSERT INTO photo (sha256, bytes) SELECT sha256(b), b FROM (SELECT decode(repeat('00', 800000), 'hex') AS b) AS x",
+      ],
+    ])('and refuses what no bench could read: %s', async (statement) => {
+      const bench = (await withBuild()).asRole('bench')
+      expect(await codeOf(bench.unsafe(statement))).toBe(checkFailed)
+      await bench.end()
+    })
+
+    it.each([
+      ['of a bench that is none', { bench: 'Bench 2' }],
+      ['that is longer than any that a program makes', { text: 'a'.repeat(1024 * 1024) }],
+    ])('and refuses an entry %s', async (_, { bench: by = first, text = '' }) => {
+      const shop = await shops.anyShop()
+      const at = buildId('2026-11-02T08:00:01Z', 7)
+      value(await shop.client().keepSpec(ferryEngine))
+      value(await shop.client().send(consignment(at, chainOf(at, 1))))
+      const [begun] = chainOf(at, 1)
+      const event = { type: 'part-fitted', version: 1, step: `crank${text}` } as const
+      const next = seal({
+        build: at,
+        seq: 2,
+        at: '2099-01-01T00:00:00.000Z',
+        person: 'Ana Ruiz',
+        event,
+        previous: begun?.sha256 ?? null,
+      })
+      const bench = shop.asRole('bench')
+      const inserted = (name: string) => bench`INSERT INTO entry (build, seq, body, sha256, bench)
+        VALUES (${at}, 2, ${next.body}, decode(${next.sha256}, 'hex'), ${name})`
+      expect(await codeOf(inserted(by))).toBe(checkFailed)
       await bench.end()
     })
 

@@ -64,6 +64,10 @@ export const shopWords: Table<typeof pattern> = {
     `Der Server ${host} hat keine Verbindung mehr für diese Werkbank frei; es wird erneut versucht. Bleibt es so, dort max_connections erhöhen lassen.`,
   'shop-server-fault': ({ host, code }) =>
     `Das Archiv auf ${host} konnte das nicht und behielt nichts davon (SQLSTATE ${code}); es wird erneut versucht. Bleibt es so, das Protokoll des Servers ansehen lassen.`,
+  'shop-answer-unreadable': ({ host }) =>
+    `Die Antwort des Archivs auf ${host} ist nicht lesbar; nichts davon wurde übernommen. Hier Bestätigtes bleibt erhalten. Ist es die Adresse des Archivs und nicht die eines anderen Servers? Wenn ja, den Eigentümer nachsehen lassen.`,
+  'shop-build-altered': ({ name, entry }) =>
+    `Was das Archiv von ${name} hat, ist nicht wie bestätigt: Eintrag ${entry} wurde verändert oder folgt nicht auf den davor. Nichts davon wurde übernommen. Den Eigentümer des Archivs nachsehen lassen und den Aufbau an der Werkbank überprüfen, die ihn aufgezeichnet hat.`,
   'shop-spec-missing': () =>
     'Das Datenblatt dieses Aufbaus ist noch nicht im Archiv, daher keine Einträge angenommen. Zuerst wird das Datenblatt gesendet.',
   'shop-entry-refused': ({ entry }) =>

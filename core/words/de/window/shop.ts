@@ -23,7 +23,7 @@ export const shop: Words['shop'] = {
     entries === 0
       ? 'Nichts wartet: Alles hier Bestätigte ist im Archiv.'
       : `Noch nicht im Archiv: ${counted(entries, 'Eintrag', 'Einträge')} in ${counted(builds, 'Aufbau', 'Aufbauten')}. Alles ist hier gesichert und wird von selbst übertragen.`,
-  refused: 'Vom Archiv nicht angenommen',
+  refused: 'Abgelehnte Aufbauten',
   benches: 'Werkbänke der Werkstatt',
   builds: 'Aufbauten der Werkstatt',
   find: 'Name, Seriennummer, Motor, Person, Teil',

@@ -68,6 +68,10 @@ export const shopWords = {
     `The server at ${host} has no connection left for this bench. It is tried again. If it stays so, have max_connections raised there.`,
   'shop-server-fault': ({ host, code }: AtHost & { code: string }) =>
     `The archive at ${host} could not do that, and kept nothing of it (SQLSTATE ${code}). It is tried again. If it stays so, have the server’s log looked at.`,
+  'shop-answer-unreadable': ({ host }: AtHost) =>
+    `What the archive at ${host} answered cannot be read, so nothing of it was taken in. What is confirmed here is kept. Is the address the archive’s, and not another server’s? If so, have its owner look at it.`,
+  'shop-build-altered': ({ name, entry }: { name: string; entry: number }) =>
+    `What the archive has of ${name} is not as it was confirmed: entry ${entry} was altered, or does not follow the one before it. Nothing of that was taken in. Have the owner of the archive look at it, and verify the build at the bench that recorded it.`,
   'shop-spec-missing': (_: None) =>
     'The archive has not been sent the spec that this build rests on, so it took no entries. The spec is sent first.',
   'shop-entry-refused': ({ entry }: { entry: number }) =>

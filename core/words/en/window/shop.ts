@@ -34,7 +34,7 @@ export const shop = {
     entries === 0
       ? 'Nothing waits: all that was confirmed here is in the archive.'
       : `${counted(entries, 'entry', 'entries')} of ${counted(builds, 'build', 'builds')} not in the archive yet. All is kept here, and is sent by itself.`,
-  refused: 'Not taken by the archive',
+  refused: 'Builds that were refused',
   benches: 'Benches of the shop',
   builds: 'Builds of the shop',
   find: 'Name, serial number, engine, person, part',

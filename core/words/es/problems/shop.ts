@@ -64,6 +64,10 @@ export const shopWords: Table<typeof pattern> = {
     `El servidor ${host} no tiene ninguna conexión libre para este banco. Se intentará de nuevo. Si sigue así, hacer aumentar max_connections en él.`,
   'shop-server-fault': ({ host, code }) =>
     `El archivo en ${host} no pudo hacerlo y no guardó nada de ello (SQLSTATE ${code}). Se intentará de nuevo. Si sigue así, hacer mirar el registro del servidor.`,
+  'shop-answer-unreadable': ({ host }) =>
+    `Lo que respondió el archivo en ${host} no se puede leer y no se ha tomado nada de ello. Lo confirmado aquí se conserva. ¿Es la dirección del archivo y no la de otro servidor? Si lo es, pedir a su propietario que lo mire.`,
+  'shop-build-altered': ({ name, entry }) =>
+    `Lo que el archivo tiene de ${name} no está como se confirmó: la entrada ${entry} se alteró o no sigue a la anterior. No se ha tomado nada de ello. Pedir al propietario del archivo que lo mire y verificar el montaje en el banco que lo registró.`,
   'shop-spec-missing': () =>
     'El archivo no ha recibido la ficha en que se basa este montaje y no ha tomado ninguna entrada. La ficha se envía primero.',
   'shop-entry-refused': ({ entry }) =>

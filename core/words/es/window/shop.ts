@@ -23,7 +23,7 @@ export const shop: Words['shop'] = {
     entries === 0
       ? 'Nada espera: todo lo confirmado aquí está en el archivo.'
       : `Aún no en el archivo: ${counted(entries, 'entrada', 'entradas')} de ${counted(builds, 'montaje', 'montajes')}. Todo está guardado aquí y se envía solo.`,
-  refused: 'No aceptado por el archivo',
+  refused: 'Montajes rechazados',
   benches: 'Bancos del taller',
   builds: 'Montajes del taller',
   find: 'Nombre, número de serie, motor, persona, pieza',
