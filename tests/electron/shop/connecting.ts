@@ -112,10 +112,8 @@ export function connectingTo(shops: Shops): void {
       expect(await asked(shop.client())).toMatchObject({ code: 'shop-schema-older', facts: { version: 0 } })
     })
 
-    it.each([
-      ['a row of a gigabyte', Buffer.from([0x44, 0x40, 0, 0, 0])],
-      ['a message that is shorter than its own length', Buffer.from([0x44, 0, 0, 0, 1])],
-    ])('to a server that sends %s: the line is cut, and nothing waits', async (_, bytes) => {
+    it('to a server that sends a row of a gigabyte: the line is cut, and nothing waits', async () => {
+      const bytes = Buffer.from([0x44, 0x40, 0, 0, 0])
       const port = await serving((socket) => socket.on('data', () => socket.write(bytes)))
       const shop = await shops.anyShop()
       const archive = shops.open(destinationFor(shop.role('bench'), { host: '127.0.0.1', port }))

@@ -63,12 +63,11 @@ export function guardsOf(shops: Shops): void {
       'SELECT rolpassword FROM pg_authid',
       'SET ROLE owner',
       'ALTER ROLE CURRENT_USER CREATEROLE',
-      'GRANT SELECT ON entry TO PUBLIC',
       'ALTER FUNCTION announce OWNER TO CURRENT_USER',
       'CREATE TABLE public.mine (a int)',
       'CREATE SCHEMA mine',
-      'LOCK TABLE entry IN ACCESS EXCLUSIVE MODE',
-      'LOCK TABLE build IN EXCLUSIVE MODE',
+      'BEGIN; LOCK TABLE entry IN ACCESS EXCLUSIVE MODE',
+      'BEGIN; LOCK TABLE build IN EXCLUSIVE MODE',
       'SELECT change FROM counter FOR UPDATE',
       "COPY entry TO '/tmp/entries'",
       "SELECT pg_read_file('/etc/passwd')",
@@ -80,7 +79,12 @@ export function guardsOf(shops: Shops): void {
     })
 
     it('sees what no other role asks, and shadows no table by one of its own', async () => {
-      const shop = await withBuild()
+      const shop = await shops.anyShop()
+      const archive = shop.client()
+      const build = buildId('2026-11-02T08:00:01Z', 8)
+      const entries = chainOf(build, 2)
+      value(await archive.keepSpec(ferryEngine))
+      value(await archive.send(consignment(build, entries.slice(0, 1))))
       const [bench, owner] = [shop.asRole('bench'), shop.asRole('owner')]
       await owner`SELECT 'said by the owner'`
       const others = await bench<
@@ -91,13 +95,13 @@ export function guardsOf(shops: Shops): void {
       await bench.unsafe(
         'CREATE TEMP TABLE counter (one boolean, change bigint); CREATE TEMP TABLE build (id uuid)',
       )
-      const begun = value(await shop.client().lastChange())
+      const begun = value(await archive.lastChange())
       await bench.unsafe(`SET search_path = pg_temp, ${shop.name}`)
-      const [, , , fourth] = chainOf(build, 4)
+      const { body = '', sha256: hash = '' } = entries[1] ?? {}
       await bench`INSERT INTO entry (build, seq, body, sha256, bench)
-        VALUES (${build}, 4, ${fourth?.body ?? ''}, decode(${fourth?.sha256 ?? ''}, 'hex'), ${first})`
-      expect(value(await shop.client().lastChange())).toBe(begun + 1)
-      expect(value(await shop.client().build(build))?.entries).toBe(4)
+        VALUES (${build}, 2, ${body}, decode(${hash}, 'hex'), ${first})`
+      expect(value(await archive.lastChange())).toBe(begun + 1)
+      expect(value(await archive.build(build))?.entries).toBe(2)
       for (const sql of [bench, owner]) await sql.end()
     })
 
@@ -192,7 +196,7 @@ export function guardsOf(shops: Shops): void {
       await bench.end()
     })
 
-    it.each([
+    it.each<[string, { readonly bench?: string; readonly text?: string }]>([
       ['of a bench that is none', { bench: 'Bench 2' }],
       ['that is longer than any that a program makes', { text: 'a'.repeat(1024 * 1024) }],
     ])('and refuses an entry %s', async (_, { bench: by = first, text = '' }) => {
