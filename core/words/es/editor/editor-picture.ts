@@ -3,9 +3,9 @@ import type { Words } from '../../words.ts'
 export const editorPicture: Words['editor']['picture'] = {
   none: 'Aún no hay imagen bajo esta cara: el dibujo del manual o una foto del cárter ayuda a colocar.',
   stays:
-    'La imagen se queda en este banco. No forma parte de la ficha, ni de su archivo, ni de ningún montaje, y desaparece al publicar la ficha.',
-  fromFile: 'Imagen de un archivo …',
-  another: 'Otra imagen de un archivo …',
+    'La imagen se queda en este banco. No forma parte de la ficha, ni de su fichero, ni de ningún montaje, y desaparece al publicar la ficha.',
+  fromFile: 'Imagen de un fichero …',
+  another: 'Otra imagen de un fichero …',
   under: 'Ponerla bajo el dibujo',
   show: 'Mostrar la imagen',
   opacity: 'Opacidad',

@@ -62,9 +62,9 @@ export const editor: Words['editor'] = {
   },
   paste: {
     title: 'Lugares de una tabla',
-    columns: 'x, y y, si los hay, número y grupo: de una hoja de cálculo o un archivo CSV',
+    columns: 'x, y y, si los hay, número y grupo: de una hoja de cálculo o un fichero CSV',
     unit: 'Los números sin unidad están en',
-    fromFile: 'De un archivo CSV',
+    fromFile: 'De un fichero CSV',
   },
   move: {
     step: 'Paso',
@@ -222,7 +222,7 @@ export const editor: Words['editor'] = {
       `${counted(count, 'celda sale', 'celdas salen')} de los límites, o las medidas dan otros semicojinetes.`,
     grow: 'Formarla con las medidas',
     paste: 'Pegar una tabla',
-    pasteHere: 'La tabla con sus marcas, de una hoja de cálculo o un archivo CSV',
+    pasteHere: 'La tabla con sus marcas, de una hoja de cálculo o un fichero CSV',
     takeIn: 'Incorporarla',
     noChart: 'Dejar fuera la tabla',
     unknown: ({ count }) =>

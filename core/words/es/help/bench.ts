@@ -57,7 +57,7 @@ export const bench: TopicsOf<'bench'> = {
       (shown) =>
         say`${shown.library.drafts.publish} la deja lista para empezar montajes. Después no se cambia nunca.`,
       (shown) =>
-        say`${shown.library.save} hace un archivo para otro taller; soltar uno así en la página para tomarlo.`,
+        say`${shown.library.save} hace un fichero para otro taller; soltar uno así en la página para tomarlo.`,
     ],
     troubles: [
       {
@@ -229,7 +229,7 @@ export const bench: TopicsOf<'bench'> = {
     title: 'Cuando el registro está dañado',
     whatFor: 'El programa no monta sobre un registro en el que no se puede confiar. No se tira nada.',
     how: [
-      'Leer arriba qué pasa. No borrar ningún archivo.',
+      'Leer arriba qué pasa. No borrar ningún fichero.',
       (shown) => say`Conectar el disco que falte y pulsar ${shown.record.rescue.lookAgain}.`,
       'Si no, elegir la copia comprobada más reciente y restaurarla.',
       'Comparar el último montaje con su hoja: lo confirmado después de la copia hay que introducirlo otra vez.',

@@ -90,7 +90,7 @@ export const meanings: Readonly<Record<TermId, string>> = {
   'bore-gauge': 'Un instrumento para el diámetro de un alojamiento, ajustado con anillo o micrómetro.',
   'plastic-gauge': 'Un hilo blando que se aplasta en el cojinete; su anchura indica la holgura.',
   build: 'Un motor que se monta con este programa, desde el cárter vacío hasta la hoja firmada.',
-  spec: 'El archivo con las marcas, semicojinetes, pasos, órdenes y valores de un motor, copiados de su manual.',
+  spec: 'El fichero con las marcas, semicojinetes, pasos, órdenes y valores de un motor, copiados de su manual.',
   record: 'Todos los montajes de este banco, entrada por entrada, en disco.',
   entry: 'Algo confirmado: qué, cuándo y por quién; no se cambia nunca.',
   'head-code':

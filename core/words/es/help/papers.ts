@@ -51,7 +51,7 @@ export const papers: TopicsOf<'papers'> = {
       'Imprimir la página y cortar las etiquetas por sus líneas.',
       'Poner cada semicojinete sobre su etiqueta según llegue.',
       (shown) =>
-        say`${shown.tray.orderCsv} y ${shown.tray.labelsCsv} hacen archivos para una hoja de cálculo.`,
+        say`${shown.tray.orderCsv} y ${shown.tray.labelsCsv} hacen ficheros para una hoja de cálculo.`,
     ],
     troubles: [
       {
@@ -99,13 +99,13 @@ export const papers: TopicsOf<'papers'> = {
     how: [
       'Escribir palabras: motor, número de serie, persona, pieza.',
       'Marcar un montaje para exportarlo o verificarlo; dos del mismo motor para compararlos.',
-      (shown) => say`${shown.archive.exportOne} hace el archivo para otro banco.`,
-      'Soltar un archivo así sobre la página para importarlo.',
+      (shown) => say`${shown.archive.exportOne} hace el fichero para otro banco.`,
+      'Soltar un fichero así sobre la página para importarlo.',
       'Tocar un montaje para abrirlo.',
     ],
     troubles: [
       {
-        when: 'Se rechaza un archivo.',
+        when: 'Se rechaza un fichero.',
         then: 'Se cambió un byte, o sus entradas incumplen una regla. Pedirlo otra vez; allí pone el motivo.',
       },
       {

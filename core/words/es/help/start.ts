@@ -16,12 +16,12 @@ export const start: TopicsOf<'start'> = {
     troubles: [
       {
         when: (shown) => say`En un motor pone ${shown.engines.cannotBeBuilt}`,
-        then: 'Su ficha tiene un error. La línea dice cuál y dónde; corregir el archivo e iniciar de nuevo el programa.',
+        then: 'Su ficha tiene un error. La línea dice cuál y dónde; corregir el fichero e iniciar de nuevo el programa.',
       },
       {
         when: 'El motor no está en la lista.',
         then: (shown) =>
-          say`Introducirlo según su manual en ${shown.library.title}, o abrir allí un archivo con su ficha.`,
+          say`Introducirlo según su manual en ${shown.library.title}, o abrir allí un fichero con su ficha.`,
       },
       {
         when: 'La ventana está en otro idioma.',

@@ -249,7 +249,7 @@ export const steps: TopicsOf<'steps'> = {
       {
         when: 'No hay cámara.',
         then: (shown) =>
-          say`Fotografiar con un teléfono y añadir el archivo, o pulsar ${shown.photos.skip} y decir por qué.`,
+          say`Fotografiar con un teléfono y añadir el fichero, o pulsar ${shown.photos.skip} y decir por qué.`,
       },
       {
         when: 'La imagen no es nítida.',

@@ -1,7 +1,7 @@
 import type { Words } from '../../words.ts'
 
 export const desktop: Words['desktop'] = {
-  menus: { file: 'Archivo', edit: 'Edición', view: 'Ver' },
+  menus: { file: 'Fichero', edit: 'Edición', view: 'Ver' },
 
   pageFaults: {
     gone: 'La página de la ventana se ha cerrado.',
@@ -37,6 +37,6 @@ export const desktop: Words['desktop'] = {
     spec: 'Ficha de motor',
     exported: 'Montaje exportado',
     nameless: 'hoja de montaje',
-    notDevice: ({ name }) => `archivo ${name}`,
+    notDevice: ({ name }) => `fichero ${name}`,
   },
 }

@@ -29,7 +29,7 @@ y arrancar de nuevo`,
   // Why what `BEDPLATE_ELECTRON` names cannot be used
   electronNamedNowhere: (of) => `${names(of)}, donde no hay nada`,
   electronNamedNoProgram: (of) => `${names(of)}, que no es un programa`,
-  electronNamedOther: (of) => `${names(of)}, que no es Electron: a su lado no hay ningún archivo «version»`,
+  electronNamedOther: (of) => `${names(of)}, que no es Electron: a su lado no hay ningún fichero «version»`,
   electronNamedVersion: ({ version, wanted, ...of }) =>
     `${names(of)}, que es Electron ${version}, y Bedplate necesita ${wanted}`,
 

@@ -15,7 +15,7 @@ export const launch: Words['launch'] = {
   specsNoFolder: ({ folder }) =>
     `--specs indica ${folder}, que no es una carpeta. Indicar la que contiene las fichas de motores.`,
   noFile: ({ file }) =>
-    `${file} no es un archivo. Se puede abrir un montaje exportado (.bedplate) o una ficha de motor (.json).`,
+    `${file} no es un fichero. Se puede abrir un montaje exportado (.bedplate) o una ficha de motor (.json).`,
   building: ({ target }) => `Compilando ${targets[target]} (sus fuentes son nuevas) …`,
   buildingFailed: 'La compilación ha fallado; las líneas de arriba dicen dónde.',
   windowNotBuilt: 'La ventana aún no está compilada. Arrancar con `npm start`.',

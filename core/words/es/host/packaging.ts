@@ -20,7 +20,7 @@ en LICENSE.electron.txt y LICENSES.chromium.html.`,
   noPublisher: ({ missing }) =>
     `Los paquetes no indican quién los publica: definir ${listed(missing)} antes de publicarlos.`,
   size: ({ files, megabytes }) =>
-    `El paquete contiene ${files} archivos, ${fixed(megabytes, 1, 'MB')}, además de Electron.`,
+    `El paquete contiene ${files} ficheros, ${fixed(megabytes, 1, 'MB')}, además de Electron.`,
   done: ({ folder }) => `Los paquetes están en ${folder}.`,
   failed: ({ builder, platform }) =>
     `No se ha hecho ningún paquete. Requiere descargar: electron-builder ${builder} del registro de npm; Electron de

@@ -16,7 +16,7 @@ export const shopSetup: Words['shopSetup'] = {
             bancos siguen trabajando mientras tanto
 
 La dirección es la del propietario, como postgres://owner@server/database, con ?shop=NOMBRE si una base de datos tiene
-varios talleres y ?sslrootcert=ARCHIVO para la autoridad que emitió el certificado. La contraseña puede ir en PGPASSWORD.`,
+varios talleres y ?sslrootcert=FICHERO para la autoridad que emitió el certificado. La contraseña puede ir en PGPASSWORD.`,
   ready: ({ shop, database, roles }) =>
     [
       `El archivo del taller «${shop}» está listo en la base de datos «${database}».`,

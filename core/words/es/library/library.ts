@@ -28,7 +28,7 @@ export const library: Words['library'] = {
   usedBy: ({ builds }) => (builds === 0 ? 'ninguno' : counted(builds, 'montaje', 'montajes')),
   copy: 'Copiar para un motor nuevo',
   revise: 'Empezar una revisión nueva',
-  save: 'Guardar como archivo',
+  save: 'Guardar como fichero',
   revisions: 'Revisiones',
   revision: ({ revision, name }) =>
     name === String(revision) ? `Revisión ${revision}` : `Revisión ${revision}, «${name}»`,
@@ -92,10 +92,10 @@ export const library: Words['library'] = {
       `${name}, revisión ${revision}, está en la biblioteca. Los montajes nuevos pueden empezar con ella.`,
   },
   import: {
-    title: 'Desde un archivo',
-    dropHere: 'Soltar aquí un archivo que termine en .bedplate-spec, o elegir uno.',
-    choose: 'Elegir un archivo',
-    file: 'Archivo de una ficha de motor',
+    title: 'Desde un fichero',
+    dropHere: 'Soltar aquí un fichero que termine en .bedplate-spec, o elegir uno.',
+    choose: 'Elegir un fichero',
+    file: 'Fichero de una ficha de motor',
     reading: ({ fileName }) => `Leyendo ${fileName}`,
     added: ({ name, revision }) => `${name} está en la biblioteca como revisión ${revision}.`,
     known: ({ name, revision }) =>

@@ -165,7 +165,7 @@ export const auditWords: typeof english = {
   'value-reads-otherwise': ({ place, by, found }) =>
     `${capital(place)}: ${by} lo comparó con el manual y allí lee «${found}». Averiguar cuál vale: corregir el valor o hacerlo comparar de nuevo.`,
   'source-copied-from-demo': ({ demo }) =>
-    `Esta ficha se empezó como copia de la demo «${demo}», cuyos números son inventados. Comparar cada valor con el manual y decirlo después en el editor, en «Cotejo»; en un archivo, quitar «copiedFromDemo» de la fuente.`,
+    `Esta ficha se empezó como copia de la demo «${demo}», cuyos números son inventados. Comparar cada valor con el manual y decirlo después en el editor, en «Cotejo»; en un fichero, quitar «copiedFromDemo» de la fuente.`,
   'source-checked-by-same': ({ enteredBy }) =>
     `${enteredBy} introdujo y también revisó los números. Que una segunda persona los compare con su fuente.`,
 }

@@ -31,7 +31,7 @@ export const hostWords: typeof english = {
   'data-folder-closed': ({ folder, why }) =>
     `Bedplate no puede escribir en su carpeta de datos ${folder}. ${closedFolder[why]} O elegir otra carpeta con --data.`,
   'data-folder-is-file': ({ folder }) =>
-    `En ${folder} no se pueden guardar montajes: es un archivo, o está dentro de uno, y hace falta una carpeta. Elegir otra con --data.`,
+    `En ${folder} no se pueden guardar montajes: es un fichero, o está dentro de uno, y hace falta una carpeta. Elegir otra con --data.`,
   'record-in-use': ({ folder }) =>
     `Ya hay otro Bedplate en marcha con la carpeta de datos ${folder}. Ir a su ventana, o cerrarlo antes.`,
   'record-newer': ({ file, version, known }) =>
@@ -39,9 +39,9 @@ export const hostWords: typeof english = {
   'record-of-another-program': ({ file }) =>
     `${file} es una base de datos de otro programa. ${asItWas} Llevarla a otro sitio, o elegir otra carpeta con --data.`,
   'record-not-a-database': ({ file }) =>
-    `${file} no es un registro de Bedplate, o su primera página está destruida. ${asItWas} Restaurar una copia de seguridad, o llevar el archivo a otro sitio para empezar de nuevo.`,
+    `${file} no es un registro de Bedplate, o su primera página está destruida. ${asItWas} Restaurar una copia de seguridad, o llevar el fichero a otro sitio para empezar de nuevo.`,
   'record-damaged': ({ file, found }) =>
-    `El registro ${file} está dañado (${typeof found === 'string' ? damages[found] : found.check}). ${asItWas} Restaurar una copia de seguridad, o hacer examinar una copia del archivo.`,
+    `El registro ${file} está dañado (${typeof found === 'string' ? damages[found] : found.check}). ${asItWas} Restaurar una copia de seguridad, o hacer examinar una copia del fichero.`,
   'record-schema-altered': ({ file }) =>
     `Algo distinto de Bedplate alteró las tablas del registro ${file}, así que sus protecciones no son fiables. ${asItWas} Restaurar una copia de seguridad.`,
   'record-missing': ({ file }) =>
@@ -51,7 +51,7 @@ export const hostWords: typeof english = {
     'En una ventana del navegador, el PDF lo hace el navegador: imprimir y elegir «Guardar como PDF» como impresora.',
   'pdf-not-saved': () => 'El PDF no se ha guardado: ahí no se pudo escribir. Elegir otra carpeta.',
   'save-by-browser': () =>
-    'En una ventana del navegador, los archivos los guarda el navegador: guardarlo como descarga.',
+    'En una ventana del navegador, los ficheros los guarda el navegador: guardarlo como descarga.',
   'file-not-saved': ({ file }) =>
     `${file} no se ha guardado: ahí no se pudo escribir. Guardarlo de nuevo en otra carpeta.`,
   'record-not-saved': ({ reason }) =>
@@ -83,21 +83,21 @@ export const hostWords: typeof english = {
   'build-spec-lost': () =>
     'La ficha con la que se empezó este montaje no está en el registro, así que no se puede dibujar. Restaurar una copia de seguridad.',
   'file-not-ours': () =>
-    'Bedplate no puede abrir este archivo y lo ha dejado como estaba. Elegir un montaje exportado (.bedplate), una ficha de biblioteca (.bedplate-spec) o una ficha de motor (.json).',
+    'Bedplate no puede abrir este fichero y lo ha dejado como estaba. Elegir un montaje exportado (.bedplate), una ficha de biblioteca (.bedplate-spec) o una ficha de motor (.json).',
   'file-unreadable': () =>
-    'No se pudo leer el archivo. Comprobar que sigue ahí y que este usuario puede leerlo, y abrirlo de nuevo.',
+    'No se pudo leer el fichero. Comprobar que sigue ahí y que este usuario puede leerlo, y abrirlo de nuevo.',
   'import-too-large': ({ most }) =>
-    `El archivo es mayor que cualquier montaje exportado (${most} MB como máximo). No se ha importado nada. Elegir el archivo exportado.`,
+    `El fichero es mayor que cualquier montaje exportado (${most} MB como máximo). No se ha importado nada. Elegir el fichero exportado.`,
   'import-not-ours': () =>
-    'El archivo no es un montaje exportado. No se ha importado nada. Elegir un archivo cuyo nombre acabe en .bedplate.',
+    'El fichero no es un montaje exportado. No se ha importado nada. Elegir un fichero cuyo nombre acabe en .bedplate.',
   'import-newer': () =>
-    'El archivo lo exportó un Bedplate más nuevo. No se ha importado nada. Importarlo con esa versión.',
+    'El fichero lo exportó un Bedplate más nuevo. No se ha importado nada. Importarlo con esa versión.',
   'import-altered': ({ line }) =>
-    `El archivo no está como se exportó: en la línea ${line} se cambió, añadió o cortó algo. No se ha importado nada. Exportarlo de nuevo y traerlo como archivo.`,
+    `El fichero no está como se exportó: en la línea ${line} se cambió, añadió o cortó algo. No se ha importado nada. Exportarlo de nuevo y traerlo como fichero.`,
   'import-spec-faulty': ({ fault }) =>
-    `La ficha del archivo tiene un fallo, así que no se ha importado nada: ${fault}`,
+    `La ficha del fichero tiene un fallo, así que no se ha importado nada: ${fault}`,
   'import-senseless': () =>
-    'Las entradas del archivo no forman un montaje de su motor, así que no se ha importado nada. Preguntar a quien hizo el archivo.',
+    'Las entradas del fichero no forman un montaje de su motor, así que no se ha importado nada. Preguntar a quien hizo el fichero.',
   'build-name-missing': () => 'El montaje no tiene nombre. Escribir uno, por ejemplo el cliente y la bomba.',
   'person-not-proven': ({ name }) =>
     `${name} tiene PIN, y aún no se ha dado. Elegir a ${name} y escribir el PIN.`,

@@ -34,15 +34,15 @@ export const libraryWords: Table<typeof pattern> = {
   'library-engine-unknown': ({ engine }) =>
     `El motor «${engine}» no está en la biblioteca en esta revisión. Abrir de nuevo la biblioteca y elegir uno que esté.`,
   'spec-file-foreign': () =>
-    'Este no es un archivo de una ficha de motor. Elegir uno guardado desde una biblioteca, que termine en .bedplate-spec.',
+    'Este no es un fichero de una ficha de motor. Elegir uno guardado desde una biblioteca, que termine en .bedplate-spec.',
   'spec-file-newer': ({ version, known }) =>
-    `Este archivo es de un Bedplate más nuevo (versión ${version} de las fichas; este conoce la ${known}). No se importó nada. Abrirlo con el programa más nuevo.`,
+    `Este fichero es de un Bedplate más nuevo (versión ${version} de las fichas; este conoce la ${known}). No se importó nada. Abrirlo con el programa más nuevo.`,
   'spec-file-older': ({ version, known }) =>
-    `Este archivo tiene la versión ${version} de las fichas, y este programa solo conoce la ${known}. No se importó nada. Guardar de nuevo la ficha con un programa más nuevo.`,
+    `Este fichero tiene la versión ${version} de las fichas, y este programa solo conoce la ${known}. No se importó nada. Guardar de nuevo la ficha con un programa más nuevo.`,
   'spec-file-altered': () =>
-    'La ficha de este archivo no es como se guardó: su huella difiere. No se importó nada. Pedir el archivo de nuevo y no abrirlo con un editor.',
+    'La ficha de este fichero no es como se guardó: su huella difiere. No se importó nada. Pedir el fichero de nuevo y no abrirlo con un editor.',
   'spec-file-not-a-spec': ({ why }) =>
-    `La ficha de este archivo no se puede leer, y no se importó nada. ${why}`,
+    `La ficha de este fichero no se puede leer, y no se importó nada. ${why}`,
   'spec-file-faulty': ({ faults, why }) =>
     `La comprobación encuentra ${counted(faults, 'fallo', 'fallos')} en esta ficha, y no se importó nada. ${why}`,
 }

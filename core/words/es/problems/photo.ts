@@ -10,10 +10,10 @@ export const photoWords: typeof english = {
     'Esta foto está retirada: ya no se muestra. Su entrada y su hash siguen en el registro.',
   'photo-too-large': ({ name, megabytes, most }) =>
     `${name} ocupa ${megabytes} MB, y una foto puede ocupar ${most}. Hacer una más pequeña, o guardarla antes reducida.`,
-  'photo-empty': ({ name }) => `${name} es un archivo vacío. ${anotherPicture}`,
+  'photo-empty': ({ name }) => `${name} es un fichero vacío. ${anotherPicture}`,
   'photo-no-picture': ({ name }) => `${name} no es una imagen. ${anotherPicture}`,
   'photo-kind-unread': ({ name, kind }) =>
-    `${name} es un archivo ${kind}, que aquí no se puede abrir. Guardarlo como JPEG; un teléfono lo hace si su cámara está en el formato ` +
+    `${name} es un fichero ${kind}, que aquí no se puede abrir. Guardarlo como JPEG; un teléfono lo hace si su cámara está en el formato ` +
     'más compatible.',
   'photo-too-many-pixels': ({ name, megapixels, most }) =>
     `${name} tiene ${megapixels} millones de píxeles, y se pueden abrir ${most}. Guardarla antes reducida.`,
@@ -22,7 +22,7 @@ export const photoWords: typeof english = {
   'photo-not-prepared': () =>
     'No es una foto preparada por la ventana de Bedplate: un JPEG entero, reducido, con nada más que la imagen. Añadirla ' +
     'en la ventana.',
-  'photo-several': () => 'Es más de un archivo. Añadir las fotos de una en una.',
+  'photo-several': () => 'Es más de un fichero. Añadir las fotos de una en una.',
   'photo-too-many': ({ most }) =>
     `Este montaje tiene ${most} fotos, y no se guardan más por montaje. Escribir una nota en su lugar.`,
   'photo-there-already': () => 'Esta misma foto ya está aquí. Añadir otra.',
@@ -44,12 +44,12 @@ export const photoWords: typeof english = {
     'imagen y ponerla de nuevo.',
   'camera-refused': () =>
     'Aquí no se permite usar la cámara. Permitirla para esta página en el navegador o en los ajustes del sistema y pulsar ' +
-    'de nuevo; o hacer la foto con otro aparato y añadirla como archivo.',
+    'de nuevo; o hacer la foto con otro aparato y añadirla como fichero.',
   'camera-none': () =>
-    'No se ha encontrado ninguna cámara. Conectar una y pulsar de nuevo, o hacer la foto con otro aparato y añadirla como archivo.',
+    'No se ha encontrado ninguna cámara. Conectar una y pulsar de nuevo, o hacer la foto con otro aparato y añadirla como fichero.',
   'camera-in-use': () =>
-    'La cámara no arranca; puede que la use otro programa. Cerrarlo y pulsar de nuevo, o añadir la foto como archivo.',
+    'La cámara no arranca; puede que la use otro programa. Cerrarlo y pulsar de nuevo, o añadir la foto como fichero.',
   'camera-stopped': () =>
-    'La cámara se ha parado. Mirar el cable y pulsar de nuevo, o añadir la foto como archivo.',
+    'La cámara se ha parado. Mirar el cable y pulsar de nuevo, o añadir la foto como fichero.',
   'note-empty': () => 'Aún no hay nada que anotar. Escribirlo antes.',
 }

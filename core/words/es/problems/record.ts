@@ -35,18 +35,18 @@ export const recordWords: typeof english = {
     `Ninguna entrada de los montajes de aquí tiene el código de control ${code}. Mirar si está escrito como en la hoja. Si lo está, ese montaje se alteró, se quitó o nunca estuvo en este registro.`,
   'verify-build-missing': ({ name }) => `${name} no está en este registro, ni entero ni en parte.`,
   'verify-build-differs': ({ entry }) =>
-    `Aquí la entrada ${entry} no es la misma que en el archivo. Una de las dos se reescribió después de confirmada.`,
+    `Aquí la entrada ${entry} no es la misma que en el fichero. Una de las dos se reescribió después de confirmada.`,
   'verify-build-shorter': ({ entries, there }) =>
-    `El montaje de aquí acaba tras la entrada ${entries}; el archivo tiene ${there}. Aquí faltan entradas, o se restauró una copia más antigua.`,
+    `El montaje de aquí acaba tras la entrada ${entries}; el fichero tiene ${there}. Aquí faltan entradas, o se restauró una copia más antigua.`,
 
   'backup-carries-broken': ({ count }) =>
     `Se ha hecho una copia de seguridad con ${count === 1 ? 'un elemento que no está como se confirmó' : `${count} elementos que no están como se confirmaron`}. Así consta en la lista, y al lado se conserva la última copia íntegra. Verificar todo el archivo para ver de qué se trata.`,
 
   'spec-file-unread': ({ file, reason, code }) =>
     `${file} ${unread[reason]}${code === '' ? '' : ` (${code})`}.`,
-  'import-busy': () => 'Se está importando otro archivo. Esperar a que acabe y elegir este de nuevo.',
+  'import-busy': () => 'Se está importando otro fichero. Esperar a que acabe y elegir este de nuevo.',
   'import-against-rules': ({ entry, why }) =>
-    `La entrada ${entry} del archivo no pudo confirmarse en ese punto, así que no se ha importado nada: ${why}`,
+    `La entrada ${entry} del fichero no pudo confirmarse en ese punto, así que no se ha importado nada: ${why}`,
   'entry-not-first': () => 'no es comienzo de un montaje.',
   'entry-out-of-place': () =>
     'solo puede seguir a la entrada anterior que la produce, y aquella no llevaba a esta.',
@@ -59,7 +59,7 @@ export const recordWords: typeof english = {
 
 const outOfPlace = {
   gone: 'se borró o se movió',
-  replaced: 'se sustituyó por otro archivo',
+  replaced: 'se sustituyó por otro fichero',
   shortened: 'quedó recortado',
 }
 
@@ -67,10 +67,10 @@ const unread = {
   folder:
     'es la carpeta de las fichas de motores y no se puede leer: dar permiso a este usuario, o elegir otra',
   missing: 'no está. Comprobar el nombre',
-  'is-folder': 'es una carpeta. Nombrar los archivos que contiene',
-  'not-a-file': 'no es un archivo de texto, así que no es una ficha de motor',
+  'is-folder': 'es una carpeta. Nombrar los ficheros que contiene',
+  'not-a-file': 'no es un fichero de texto, así que no es una ficha de motor',
   'too-large': 'es mayor que cualquier ficha de motor',
-  dangling: 'lleva a un archivo que no está. Devolver el archivo a su sitio, o quitar el enlace',
+  dangling: 'lleva a un fichero que no está. Devolver el fichero a su sitio, o quitar el enlace',
   'not-text': 'no es texto UTF-8. Guardarlo de nuevo así',
   closed: 'no se puede leer. Dar a este usuario permiso de lectura',
 }

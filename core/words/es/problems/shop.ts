@@ -37,11 +37,11 @@ export const shopWords: Table<typeof pattern> = {
   'shop-tls-missing': ({ host }) =>
     `El servidor ${host} no cifra, así que no se envió nada, tampoco la contraseña. Hacer activar TLS en él.`,
   'shop-certificate': ({ host, fault }) =>
-    `El certificado del servidor ${host} ${certificateFaults[fault]}, así que no se envió nada, tampoco la contraseña. Dar el archivo de la autoridad que lo emitió, o hacer corregir el certificado.`,
+    `El certificado del servidor ${host} ${certificateFaults[fault]}, así que no se envió nada, tampoco la contraseña. Dar el fichero de la autoridad que lo emitió, o hacer corregir el certificado.`,
   'shop-authority-unreadable': ({ file }) =>
-    `El archivo de la autoridad, ${file}, no se puede leer o no contiene ningún certificado en PEM. Elegirlo de nuevo.`,
+    `El fichero de la autoridad, ${file}, no se puede leer o no contiene ningún certificado en PEM. Elegirlo de nuevo.`,
   'shop-password-file': ({ file, fault }) =>
-    `El archivo con la contraseña, ${file}, ${passwordFileFaults[fault]}.`,
+    `El fichero con la contraseña, ${file}, ${passwordFileFaults[fault]}.`,
   'shop-server-old': ({ host, version, least }) =>
     `El servidor ${host} es PostgreSQL ${version}; el archivo del taller necesita ${least} o posterior. Hacer instalar uno más nuevo.`,
   'shop-database-missing': ({ database }) =>

@@ -11,7 +11,7 @@ const wantedParts = {
   colon: 'dos puntos',
   'comma-or-bracket': 'una coma o ]',
   'comma-or-brace': 'una coma o }',
-  nothing: 'el final del archivo',
+  nothing: 'el final del fichero',
 }
 
 /** What has an id, a mark or a grade of its own. */
@@ -51,19 +51,19 @@ const namedHere = {
 
 export const specWords: typeof english = {
   'spec-too-large': ({ mostCharacters }) =>
-    `El archivo tiene más de ${plain(mostCharacters / 1_000_000)} millones de caracteres; ninguna ficha es tan larga. Elegir el archivo correcto.`,
+    `El fichero tiene más de ${plain(mostCharacters / 1_000_000)} millones de caracteres; ninguna ficha es tan larga. Elegir el fichero correcto.`,
   'spec-not-json': ({ line, column, found, wanted }) =>
-    `El archivo no es JSON: en la línea ${line}, columna ${column}, ` +
+    `El fichero no es JSON: en la línea ${line}, columna ${column}, ` +
     `${found === '' ? 'no hay nada más' : `hay «${found}»`} donde debe haber ${wantedParts[wanted]}. Corregirlo ahí.`,
   'spec-key-twice': ({ line, column, key }) =>
     `Línea ${line}, columna ${column}: ${key} figura por segunda vez en un mismo grupo. Quitar una de las dos.`,
   'spec-too-deep': ({ line, column, levels }) =>
-    `Línea ${line}, columna ${column}: más de ${levels} niveles de anidamiento; ninguna ficha los tiene. Elegir el archivo correcto.`,
+    `Línea ${line}, columna ${column}: más de ${levels} niveles de anidamiento; ninguna ficha los tiene. Elegir el fichero correcto.`,
   'spec-part-missing': ({ place, should }) => `Falta: ${place}. ${capital(should)}${stop(should)}`,
   'spec-part-wrong': ({ place, found, should }) =>
-    `${place === '' ? 'El archivo' : capital(place)}: se encuentra ${foundIn(found)}. ${capital(should)}${stop(should)}`,
+    `${place === '' ? 'El fichero' : capital(place)}: se encuentra ${foundIn(found)}. ${capital(should)}${stop(should)}`,
   'spec-keys-unknown': ({ place, keys }) =>
-    `${place === '' ? 'El archivo' : capital(place)} tiene ${keys.map((key) => `«${key}»`).join(', ')}, que ninguna ficha lleva ` +
+    `${place === '' ? 'El fichero' : capital(place)} tiene ${keys.map((key) => `«${key}»`).join(', ')}, que ninguna ficha lleva ` +
     'ahí. Corregir la grafía o quitarlo.',
   'spec-id-twice': ({ what, of, id }) =>
     `«${id}» figura dos veces como ${namedParts[what]}` +
@@ -71,7 +71,7 @@ export const specWords: typeof english = {
   'spec-reference-dangling': ({ place, what, id }) =>
     `${capital(place)} nombra «${id}», y no existe como ${namedHere[what]}. Corregir el nombre, o añadir lo que nombra.`,
   'spec-more-problems': ({ count }) =>
-    `Problemas que quedan: ${count}. Arreglar los primeros y leer el archivo de nuevo.`,
+    `Problemas que quedan: ${count}. Arreglar los primeros y leer el fichero de nuevo.`,
 }
 
 function foundIn(found: Parameters<(typeof english)['spec-part-wrong']>[0]['found']): string {

@@ -3,10 +3,10 @@ import { counted } from '../formats.ts'
 
 export const photos: Words['photos'] = {
   title: 'Fotos y notas',
-  fromFile: 'Foto de un archivo …',
+  fromFile: 'Foto de un fichero …',
   fromCamera: 'Cámara …',
   writeNote: 'Escribir una nota …',
-  file: 'El archivo de la imagen',
+  file: 'El fichero de la imagen',
   pasted: 'La imagen pegada',
   preparing: 'Reduciendo la foto …',
   add: {
@@ -42,7 +42,7 @@ export const photos: Words['photos'] = {
   whySkip: '¿Por qué no hay foto?',
   skipIt: 'Continuar sin foto',
   usualReasons: ['Aquí no hay cámara', 'Ya está tapado'],
-  wanted: 'Pulsar «Cámara …» o «Foto de un archivo …».',
+  wanted: 'Pulsar «Cámara …» o «Foto de un fichero …».',
   isThere: ({ photos: there }) => `✓ ${counted(there, 'foto añadida', 'fotos añadidas')}.`,
   isSkipped: ({ reason }) => `Sin foto: ${reason}`,
   withdraw: 'Retirar la foto …',

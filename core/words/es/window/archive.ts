@@ -69,7 +69,7 @@ export const archive: Words['archive'] = {
 
   // Exporting
   takeOut: 'Exportar',
-  exportOne: 'Exportar como un archivo',
+  exportOne: 'Exportar como un fichero',
   pullsCsv: 'Aprietes en CSV',
   readingsCsv: 'Lecturas en CSV',
   partsCsv: 'Piezas en CSV',
@@ -78,9 +78,9 @@ export const archive: Words['archive'] = {
   import: {
     title: 'Importar un montaje de otro banco',
     dropHere:
-      'Soltar aquí un archivo exportado (.bedplate), o elegirlo. Se rechaza si se le ha cambiado un solo ' +
+      'Soltar aquí un fichero exportado (.bedplate), o elegirlo. Se rechaza si se le ha cambiado un solo ' +
       'byte.',
-    chooseFile: 'Elegir un archivo',
+    chooseFile: 'Elegir un fichero',
     checking: ({ fileName }) => `Comprobando ${fileName} …`,
     file: 'Montaje exportado',
     open: ({ number }) => `Abrir ${number}`,
@@ -91,17 +91,17 @@ export const archive: Words['archive'] = {
       `${named(facts)} se continuó en otro sitio: ahora hay aquí ${counted(facts.added, 'entrada más', 'entradas más')}, ` +
       `${facts.entries} en total.`,
     behind: (facts) =>
-      `${named(facts)} tiene aquí ${counted(facts.behind, 'entrada más', 'entradas más')} que en el archivo. ` +
+      `${named(facts)} tiene aquí ${counted(facts.behind, 'entrada más', 'entradas más')} que en el fichero. ` +
       'No se ha cambiado nada.',
     fork: (facts) =>
-      `${named(facts)} se continuó de forma distinta en dos sitios: desde la entrada ${facts.at}, el archivo no es lo registrado aquí. ` +
+      `${named(facts)} se continuó de forma distinta en dos sitios: desde la entrada ${facts.at}, el fichero no es lo registrado aquí. ` +
       'No se ha cambiado nada.',
     photosLost: ({ photosLost }) =>
-      `${photosLost === 1 ? '1 de sus fotos está dañada o falta' : `${photosLost} de sus fotos están dañadas o faltan`}, en el archivo y aquí. ` +
+      `${photosLost === 1 ? '1 de sus fotos está dañada o falta' : `${photosLost} de sus fotos están dañadas o faltan`}, en el fichero y aquí. ` +
       'Se indica en su lugar; el montaje está como se confirmó.',
     fileRefused: ({ fileName }) => `${fileName}:`,
     engineOpened: ({ name, fileName }) =>
-      `${name}, de ${fileName}, está en la lista de motores hasta cerrar Bedplate. Para conservarlo, poner el archivo en la ` +
+      `${name}, de ${fileName}, está en la lista de motores hasta cerrar Bedplate. Para conservarlo, poner el fichero en la ` +
       'carpeta de las fichas de motores.',
   },
 
@@ -112,7 +112,7 @@ export const archive: Words['archive'] = {
     who: 'Quién',
     code: 'Código',
     here: 'Aquí',
-    inFile: 'En el archivo',
+    inFile: 'En el fichero',
     unknownEntry: 'una entrada que solo puede leer un Bedplate más nuevo',
     whatToDo:
       'Los dos tienen el mismo comienzo. Averiguar cuál de los dos se hizo en el motor; el otro se puede ' +

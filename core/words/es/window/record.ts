@@ -49,9 +49,9 @@ export const record: Words['record'] = {
     title: 'Comparar con una hoja, una exportación o una copia',
     whatFor:
       'Quien reescribe el registro entero crea códigos nuevos que encajan entre sí. No encajan con lo que se ' +
-      'entregó antes: soltar aquí un archivo así, o escribir el código de control que figura en una hoja.',
+      'entregó antes: soltar aquí un fichero así, o escribir el código de control que figura en una hoja.',
     comparing: 'Comparando …',
-    chooseFile: 'Elegir un archivo',
+    chooseFile: 'Elegir un fichero',
     headCode: 'Código de control',
     lookForIt: 'Buscarlo',
     file: 'Hoja, exportación o copia',
@@ -88,7 +88,7 @@ export const record: Words['record'] = {
       '¿Poner la copia de seguridad de ',
       { strong: at },
       ` en lugar del registro? Contiene ${builds(count)} con ${entries(all)}; lo confirmado ` +
-        'después no está en ella. El archivo actual se conserva al lado con otro nombre, y no se ' +
+        'después no está en ella. El fichero actual se conserva al lado con otro nombre, y no se ' +
         'sobrescribe nada.',
     ],
     ofAnother: 'Es de otro banco: sus montajes sustituyen a los de este.',
@@ -97,11 +97,11 @@ export const record: Words['record'] = {
     put: 'Restaurar esta copia',
     isInPlace: '✓ La copia de seguridad está restaurada.',
     keptAs: ({ name }) => [
-      'El archivo que había se conserva en la carpeta de datos como ',
+      'El fichero que había se conserva en la carpeta de datos como ',
       { code: name },
       '. Entregarlo a quien mantiene el ordenador.',
     ],
-    nothingThere: 'Antes no había ningún archivo en su lugar.',
+    nothingThere: 'Antes no había ningún fichero en su lugar.',
     goOn: 'Continuar con ella',
     secondFolder: 'Una segunda copia va siempre a esta carpeta: otro disco, un recurso compartido',
     secondFolderExample: 'la ruta completa; vacío para ninguna segunda copia',
@@ -116,7 +116,7 @@ export const record: Words['record'] = {
     cannotBeUsed: 'El registro no se puede usar',
     nothingChanged: 'No se ha cambiado nada, y no se puede montar nada hasta arreglarlo.',
     noBackup: ({ secondFolder }) =>
-      `No hay copia de seguridad en la carpeta de datos${secondFolder ? ` ni en ${secondFolder}` : ''}. Hacer examinar el archivo ` +
+      `No hay copia de seguridad en la carpeta de datos${secondFolder ? ` ni en ${secondFolder}` : ''}. Hacer examinar el fichero ` +
       'antes de hacer nada más con él.',
     checkedBackups: 'Copias de seguridad comprobadas al hacerse',
     lookAgain: 'Mirar otra vez',
