@@ -94,13 +94,17 @@ export const contract = {
       benches: buildBenches.optional(),
     }),
   },
-  /** Decides on a command and appends what follows from it; `after` is the last entry the window has seen. */
+  /**
+   * Decides on a command and appends what follows from it; `after` is the last entry the window has seen. A refusal names steps and parts
+   * in the language.
+   */
   'builds.act': {
     input: z.strictObject({
       build: z.uuid(),
       after: z.int().min(0),
       person: z.string().max(200),
       command: buildCommand,
+      language: z.enum(languages).default('en'),
     }),
     output: z.strictObject({ events: z.array(recordedEvent) }),
   },

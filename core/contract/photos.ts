@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { recordedEvent } from '../builds/index.ts'
 import { mostCaption, mostPhotoBytes } from '../photo/index.ts'
+import { languages } from '../words/index.ts'
 
 const mostBase64 = 4 * Math.ceil(mostPhotoBytes / 3)
 
@@ -21,6 +22,8 @@ export const photoRequests = {
       caption: z.string().max(mostCaption),
       part: z.string().nullable(),
       base64: z.base64().max(mostBase64),
+      /** Of the names of steps in a refusal. */
+      language: z.enum(languages).default('en'),
     }),
     output: z.strictObject({ events: z.array(recordedEvent) }),
     mostBytes: mostBase64 + 16 * 1024,

@@ -20,10 +20,11 @@ export interface Units {
   readonly length: LengthUnit
 }
 
-/** `M10 × 1.25, 10.9, oiled`, `3/8-16 UNC, SAE 8, dry`. */
+/** `M10 × 1.25, 10.9, oiled`, `3/8-16 UNC, SAE 8, dry`; the pitch with the decimal mark of the language. */
 export function threadText(words: Words, { thread, propertyClass, threadState }: FastenerGroup): string {
   const state = words.engineParts.threadStates[threadState]
-  return `${formatThread(thread).replace('×', ' × ')}, ${propertyClass}, ${state}`
+  const designation = words.pullInputs.values.thread({ designation: formatThread(thread) })
+  return `${designation.replace('×', ' × ')}, ${propertyClass}, ${state}`
 }
 
 /** The unit that a window is read in. */

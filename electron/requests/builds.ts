@@ -1,5 +1,4 @@
 import {
-  decide,
   handsIn,
   mentionsOf,
   readPerson,
@@ -14,6 +13,7 @@ import { done, refused, type Outcome } from '../../core/problem/index.ts'
 import { loadWords } from '../../core/words/index.ts'
 import { sha256 } from '../store/index.ts'
 import type { Store } from '../store/index.ts'
+import { decideInLanguage } from './decide-in-language.ts'
 import { newMentions } from './open-build-cache.ts'
 import type { OpenBuildCache } from './open-build-cache.ts'
 import type { EngineShelf } from './engine-shelf.ts'
@@ -146,7 +146,7 @@ export function buildRequests(services: {
       const at = now().toISOString()
       const refusal = shop.refusal(input.build, command)
       if (refusal !== null) return { ok: false, problem: refusal }
-      const decided = decide(spec, state, command, at, shop.here)
+      const decided = decideInLanguage(store, cached.value, input, at, shop.here)
       if (!decided.ok) return decided
       const mentions = decided.value.flatMap((event) =>
         mentionsOf(spec, namesOf, { person: person.value, event }),

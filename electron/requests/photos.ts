@@ -1,9 +1,10 @@
-import { decide, mentionsOf, readPerson, type BuildPhoto } from '../../core/builds/index.ts'
+import { mentionsOf, readPerson, type BuildPhoto } from '../../core/builds/index.ts'
 import type { EngineSpec } from '../../core/engine/index.ts'
 import { checkKept } from '../../core/photo/index.ts'
 import { done, problem, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
 import { photoHash } from '../store/index.ts'
 import type { PhotoState, Store } from '../store/index.ts'
+import { decideInLanguage } from './decide-in-language.ts'
 import type { HandlersOf } from './handlers.ts'
 import { mayLeave, openBuild } from './open-build.ts'
 import { newMentions, type CachedBuild, type OpenBuildCache } from './open-build-cache.ts'
@@ -21,7 +22,7 @@ export function photoRequests(services: {
   const { store, openBuilds, people, shop, now } = services
   return {
     'photos.add': (input) => {
-      const { build, after, step, caption, part } = input
+      const { build, after, step, caption, part, language } = input
       const person = readPerson(input.person)
       if (!person.ok) return person
       const known = people.present(person.value)
@@ -43,7 +44,7 @@ export function photoRequests(services: {
       const command = { type: 'add-photo', step, caption, part, photo } as const
       const refusal = shop.refusal(build, command)
       if (refusal !== null) return { ok: false, problem: refusal }
-      const decided = decide(spec, state, command, at, shop.here)
+      const decided = decideInLanguage(store, cached.value, { command, language }, at, shop.here)
       if (!decided.ok) return decided
       const mentions = decided.value.flatMap((event) =>
         mentionsOf(spec, namesOf, { person: person.value, event }),

@@ -106,7 +106,7 @@ export class OpenBuild {
       recorded: () => this.#recordedHere(),
       refused: (problem) => (this.#problem = problem),
       cameFromElsewhere: (news) => this.#cameFromElsewhere(news),
-      ...{ confirmed, outdated },
+      ...{ language, confirmed, outdated },
     })
   }
 

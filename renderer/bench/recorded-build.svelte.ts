@@ -7,14 +7,17 @@ import {
 } from '../../core/builds/index.ts'
 import type { Answer, Client, Input, LibraryLine, StoredBuild } from '../../core/contract/index.ts'
 import type { Problem } from '../../core/problem/index.ts'
+import type { Language } from '../../core/words/index.ts'
 
 /** What every request that adds to a build begins with. */
-type Base = Pick<Input<'photos.add'>, 'build' | 'after' | 'person'>
+type Base = Pick<Input<'photos.add'>, 'build' | 'after' | 'person' | 'language'>
 
 /** What who shows the build hears. */
 interface Listeners {
   /** Who is at the bench. */
   readonly person: () => string
+  /** In which a refusal is to name things. */
+  readonly language: () => Language
   /** An entry of this window is on disk, before it is taken in. */
   readonly recorded: () => void
   readonly refused: (problem: Problem) => void
@@ -69,8 +72,8 @@ export class RecordedBuild {
   async add(ask: (base: Base) => Promise<Answer<'builds.act' | 'photos.add'>>): Promise<boolean> {
     if (this.#saving) return false
     this.#saving = true
-    const person = this.#listeners.person()
-    const answer = await ask({ build: this.#build, after: this.#state.seq, person })
+    const [person, language] = [this.#listeners.person(), this.#listeners.language()]
+    const answer = await ask({ build: this.#build, after: this.#state.seq, person, language })
     this.#saving = false
     const hasMissed = this.#hasMissed
     if (!answer.ok) {

@@ -4,6 +4,8 @@ import { countingIn, datesOf, listsOf, numbersOf } from '../formats/index.ts'
 const { amount, fixed, plain } = numbersOf('de')
 
 export { fixed, plain }
+/** A designation of a thread, `M10×1,25`, from how a spec has it. */
+export const thread = (designation: string): string => designation.replace('.', ',')
 export const counted = countingIn('de')
 export const { and, or } = listsOf('de')
 

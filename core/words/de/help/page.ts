@@ -28,5 +28,5 @@ export const page: HelpWords['page'] = {
   term: 'Wort',
   meaning: 'Was es ist',
   demo: 'Demo-Motor: seine Zahlen sind erfunden.',
-  guide: { title: 'Geführter erster Aufbau', read: 'Gelesen', more: 'Mehr', leave: 'Führung beenden' },
+  guide: { title: 'Geführter erster Aufbau', read: 'Verstanden', more: 'Mehr', leave: 'Führung beenden' },
 }

@@ -51,7 +51,7 @@ export const doctor: Doctor = {
   voiceUsed: ({ voice, on }) =>
     on
       ? `Ansagen werden gesprochen, Stimme ${voice}.`
-      : `Ansagen werden nicht gesprochen. Stimme ${voice} ist vorhanden: unter „Messgeräte und Sprache“ einschalten.`,
+      : `Ansagen werden nicht gesprochen. Stimme ${voice} ist vorhanden: unter „Messgeräte und Ansagen“ einschalten.`,
   instruments: {
     none: 'Kein Messgerät mit serieller Schnittstelle eingetragen.',
     'no-serial': 'Dieser Browser hat kein Web Serial: serielle Messgeräte sind hier nicht lesbar.',

@@ -1,6 +1,6 @@
 import type { auditTighteningWords as pattern, Slip } from '../../en/problems/audit-tightening.ts'
 import type { Table } from '../../table.ts'
-import { and } from '../formats.ts'
+import { and, thread } from '../formats.ts'
 
 const inPass = ({ procedure, pass }: { readonly procedure: string; readonly pass: number }): string =>
   `${procedure}, Durchgang ${pass}`
@@ -92,15 +92,15 @@ export const auditTighteningWords: Table<typeof pattern> = {
     `${procedure}: Nur von Hand angelegt, nie mit Drehmoment angezogen: ${listed(numbers)}. Den Durchgang ergänzen, der sie anzieht.`,
 
   'torque-overload': (facts) =>
-    `${inPass(facts)}: ${facts.torque} zieht „${facts.group}“ (${facts.thread}, ` +
+    `${inPass(facts)}: ${facts.torque} zieht „${facts.group}“ (${thread(facts.thread)}, ` +
     `${facts.propertyClass}) selbst bei hoher Reibung auf ${facts.preload}; Prüfkraft ${facts.proof}. ` +
     `Drehmoment, Gewinde oder Klasse berichtigen.${slipWords(facts.slip)}`,
   'torque-likely-overload': (facts) =>
-    `${inPass(facts)}: ${facts.torque} zieht „${facts.group}“ (${facts.thread}, ` +
+    `${inPass(facts)}: ${facts.torque} zieht „${facts.group}“ (${thread(facts.thread)}, ` +
     `${facts.propertyClass}) bei üblicher Reibung auf ${facts.preload}; Prüfkraft ${facts.proof}. ` +
     `Wert, Gewinde und Klasse prüfen.${slipWords(facts.slip)}`,
   'torque-clamps-nothing': (facts) =>
-    `${inPass(facts)}: ${facts.torque} als letztes Drehmoment zieht „${facts.group}“ (${facts.thread}, ` +
+    `${inPass(facts)}: ${facts.torque} als letztes Drehmoment zieht „${facts.group}“ (${thread(facts.thread)}, ` +
     `${facts.propertyClass}) auf höchstens ${facts.preload} von ${facts.proof}: fast keine Klemmkraft. ` +
     `Wert und Einheit prüfen.${slipWords(facts.slip)}`,
   'turn-leaves-elastic-line': (facts) =>

@@ -50,7 +50,7 @@ export const wrenchWords: Table<typeof pattern> = {
         : `${facts.cycles} Lastwechsel seit ${day(facts.on)}, höchstens 5000`
     } (ISO 6789: 12 Monate oder 5000 Lastwechsel, je nachdem, was früher eintritt). Kalibrieren lassen oder anderen verwenden.`,
   'calibration-unknown': ({ name }) =>
-    `${name}: keine Kalibrierung notiert. Kalibrieren lassen und das Datum unter „Schlüssel“ eintragen oder anderen verwenden.`,
+    `${name}: keine Kalibrierung notiert. Kalibrieren lassen und das Datum unter „Drehmomentschlüssel“ eintragen oder anderen verwenden.`,
   'calibration-in-future': ({ name, on }) =>
     `${name}: Kalibrierung am ${day(on)} liegt in der Zukunft. Datum oder Uhr dieses ` +
     'Rechners berichtigen.',

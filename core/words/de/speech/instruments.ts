@@ -2,7 +2,7 @@ import type { Words } from '../../words.ts'
 import { day, fixed, plain } from '../formats.ts'
 
 export const instruments: Words['instruments'] = {
-  title: 'Messgeräte und Sprache',
+  title: 'Messgeräte und Ansagen',
   onCable: 'Messgeräte mit serieller Schnittstelle',
   about:
     'Messgerät oder Schlüssel mit serieller Schnittstelle (USB oder RS-232) sendet den Messwert in das Feld, das danach fragt, wie ein Gerät, das tippt. Geräte, die wie eine Tastatur tippen, brauchen hier keinen Eintrag.',
@@ -81,6 +81,6 @@ export const instruments: Words['instruments'] = {
   streams: ({ name }) =>
     `${name} sendet ständig: Nichts davon wird übernommen. Auf Senden per Tastendruck einstellen.`,
   garbled: ({ name }) =>
-    `${name} sendet keine Messwerte. Einstellungen unter „Messgeräte und Sprache“ vergleichen.`,
+    `${name} sendet keine Messwerte. Einstellungen unter „Messgeräte und Ansagen“ vergleichen.`,
   seen: 'Gesehen',
 }

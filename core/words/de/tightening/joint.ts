@@ -1,5 +1,6 @@
 import type { Words } from '../../words.ts'
 import type { Layer } from '../../en/tightening/joint.ts'
+import { thread } from '../formats.ts'
 
 const threadClasses = {
   oiled: 'Gewinde geölt: VDI 2230 Blatt 1, Tabelle A5, Klasse B, Mittelwert',
@@ -29,7 +30,7 @@ export const pullInputs: Words['pullInputs'] = {
     turn: 'Drehwinkel und Vorspannkraft',
   },
   values: {
-    thread: ({ designation }) => designation,
+    thread: ({ designation }) => thread(designation),
     class: (facts) => `${facts.name}: Prüfspannung ${facts.proof}, Streckgrenze ${facts.yield}`,
     face: ({ outer, hole }) => `Ø ${outer}, Bohrung Ø ${hole}`,
     friction: (facts) =>

@@ -2,7 +2,7 @@ import type { Words } from '../../words.ts'
 import { plain } from '../formats.ts'
 
 export const wrenches: Words['wrenches'] = {
-  title: 'Schlüssel dieser Werkstatt',
+  title: 'Drehmomentschlüssel dieser Werkstatt',
   back: 'Zurück',
   line: (facts) =>
     `${facts.least} bis ${facts.most}, Teilung ${plain(facts.step)} ${facts.unit}` +

@@ -4,7 +4,7 @@ import { counted } from '../formats.ts'
 export const engines: Words['engines'] = {
   program: 'Bedplate',
   purpose: 'Lagerschalen, Verschraubung und Nachweis für Kurbeltrieb und Motorblock.',
-  wrenches: 'Schlüssel',
+  wrenches: 'Drehmomentschlüssel',
   people: 'Personen',
   otherPages: 'Weitere Seiten',
   record: 'Aufzeichnung und Sicherungen',

@@ -29,5 +29,5 @@ export const page: HelpWords['page'] = {
   term: 'Word',
   meaning: 'What it is',
   demo: 'Demo engine: its numbers are invented.',
-  guide: { title: 'Guided first build', read: 'Read', more: 'More', leave: 'Leave the guide' },
+  guide: { title: 'Guided first build', read: 'Got it', more: 'More', leave: 'Leave the guide' },
 }

@@ -28,5 +28,5 @@ export const page: HelpWords['page'] = {
   term: 'Palabra',
   meaning: 'Qué es',
   demo: 'Motor de demostración: sus números son inventados.',
-  guide: { title: 'Primer montaje guiado', read: 'Leído', more: 'Más', leave: 'Dejar la guía' },
+  guide: { title: 'Primer montaje guiado', read: 'Entendido', more: 'Más', leave: 'Dejar la guía' },
 }

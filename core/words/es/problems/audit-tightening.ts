@@ -1,5 +1,5 @@
 import type { auditTighteningWords as english, OfPass, Slip } from '../../en/problems/audit-tightening.ts'
-import { listed as all } from '../formats.ts'
+import { listed as all, thread } from '../formats.ts'
 
 const at = ({ procedure, pass }: OfPass) => `${procedure}, pasada ${pass}`
 
@@ -81,15 +81,15 @@ export const auditTighteningWords: typeof english = {
 
   // Torque against proof load
   'torque-overload': ({ slip, ...facts }) =>
-    `${at(facts)}: ${facts.torque} llevaría el grupo ${facts.group} (${facts.thread}, ` +
+    `${at(facts)}: ${facts.torque} llevaría el grupo ${facts.group} (${thread(facts.thread)}, ` +
     `${facts.propertyClass}) a ${facts.preload} incluso con rozamiento alto; su carga de prueba es ${facts.proof}. ` +
     `Corregir el par, la rosca o la clase.${slipWords(slip)}`,
   'torque-likely-overload': ({ slip, ...facts }) =>
-    `${at(facts)}: ${facts.torque} llevaría el grupo ${facts.group} (${facts.thread}, ` +
+    `${at(facts)}: ${facts.torque} llevaría el grupo ${facts.group} (${thread(facts.thread)}, ` +
     `${facts.propertyClass}) a ${facts.preload} con rozamiento habitual; su carga de prueba es ${facts.proof}. ` +
     `Comprobar el valor, la rosca y la clase.${slipWords(slip)}`,
   'torque-clamps-nothing': ({ slip, ...facts }) =>
-    `${at(facts)}: ${facts.torque}, el último par que recibe, lleva el grupo ${facts.group} (${facts.thread}, ` +
+    `${at(facts)}: ${facts.torque}, el último par que recibe, lleva el grupo ${facts.group} (${thread(facts.thread)}, ` +
     `${facts.propertyClass}) a ${facts.preload} como máximo, de ${facts.proof}: casi sin fuerza de apriete. ` +
     `Comprobar el valor y su unidad.${slipWords(slip)}`,
   'turn-leaves-elastic-line': (facts) =>

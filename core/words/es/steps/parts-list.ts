@@ -21,26 +21,26 @@ export const partsList: Words['partsList'] = {
   times,
   part: ({ name, count, place }) => [{ strong: times({ name, count }) }, `, ${place}`],
   reuse,
-  isInNew: (part) => `${times(part)}: montado, nuevo`,
-  inNew: ({ count }) => (count === 1 ? 'Montado, nuevo' : `Los ${count} montados, nuevos`),
+  isInNew: (part) => `${times(part)}: ${part.count === 1 ? 'pieza nueva montada' : 'piezas nuevas montadas'}`,
+  inNew: ({ count }) => (count === 1 ? 'Pieza nueva montada' : `Las ${count} piezas nuevas montadas`),
   otherwise: 'Otra cosa …',
   tickLater: 'Está montado, marcar piezas después',
   later: 'Marcar piezas después',
   takeBack: 'Quitar la marca',
-  whyTakenBack: ({ name }) => `${name}: ¿por qué no cuenta como montado?`,
+  whyTakenBack: ({ name }) => `${name}: ¿por qué no cuenta como pieza montada?`,
   tick: ({ count, condition, before, reason, number }) =>
-    `${reason === null ? '✓' : '!'} ${count} ${condition === 'new' ? (count === 1 ? 'nuevo' : 'nuevos') : count === 1 ? 'reutilizado' : 'reutilizados'}` +
+    `${reason === null ? '✓' : '!'} ${count} ${condition === 'new' ? (count === 1 ? 'nueva' : 'nuevas') : count === 1 ? 'reutilizada' : 'reutilizadas'}` +
     `${before === null ? '' : `, antes en ${inBuilds(before)}`}` +
     `${number === null ? '' : `, n.º ${number}`}` +
     `${reason === null ? '' : `, contra la ficha: ${reason}`}`,
   form: {
     condition: 'Son',
-    conditions: { new: 'nuevos', 'used-again': 'reutilizados' },
-    count: ({ left }) => `Cuántos de ${left}`,
+    conditions: { new: 'nuevas', 'used-again': 'reutilizadas' },
+    count: ({ left }) => `Cuántas de ${left}`,
     before: 'En cuántos montajes estuvieron antes',
     number: 'Número del proveedor, si lo hay',
     why: {
-      'new-each-time': 'La ficha los pide nuevos cada vez. ¿Por qué se reutilizan estos?',
+      'new-each-time': 'La ficha las pide nuevas cada vez. ¿Por qué se reutilizan estas?',
       'used-up': 'Han llegado a su límite. ¿Por qué se reutilizan?',
     },
     limit: ({ limit }) => `Solo: ${limit}.`,
@@ -55,7 +55,7 @@ export const partsList: Words['partsList'] = {
     left: ({ name, left, step }) => `${times({ name, count: left })} de «${step}»: sin marcar.`,
     where: ({ name, left, step }) =>
       `${times({ name, count: left })} de «${step}»: sin marcar. Si está en el motor, indicarlo arriba. Si no: ¿dónde, y por qué?`,
-    usual: ['Sobra, no hace falta', 'Se quedó el viejo'],
+    usual: ['Sobra, no hace falta', 'Se quedó la pieza vieja'],
     noteLeftOver: 'Anotar como sobrante',
     leftOver: (facts) => `${times(facts)}, sobrante: ${facts.reason}`,
     done: 'El recuento es correcto',

@@ -1,5 +1,6 @@
 import type { Words } from '../../words.ts'
 import type { Layer } from '../../en/tightening/joint.ts'
+import { thread } from '../formats.ts'
 
 const threadClasses = {
   oiled: 'roscas aceitadas: VDI 2230 parte 1, tabla A5, clase B y su centro',
@@ -30,7 +31,7 @@ export const pullInputs: Words['pullInputs'] = {
     turn: 'Giro y precarga',
   },
   values: {
-    thread: ({ designation }) => designation,
+    thread: ({ designation }) => thread(designation),
     class: ({ name, proof, yield: yields }) => `${name}: carga de prueba ${proof}, límite elástico ${yields}`,
     face: ({ outer, hole }) => `Ø ${outer} con un agujero de Ø ${hole}`,
     friction: ({ usual, least, most }) =>
