@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { EngineSpec, Pass } from '../../../core/engine/index.ts'
-import { passText, targetAndLimits, type Units } from '../../../core/tightening/index.ts'
-import { en } from '../../../core/words/index.ts'
+import { passText, targetAndLimits, threadText, type Units } from '../../../core/tightening/index.ts'
+import { en, languages, loadWords } from '../../../core/words/index.ts'
+import { demoEngine } from '../builds/workshop.ts'
 import { measuredEngine } from './measured-engine.ts'
 
 const metric: Units = { torque: 'N·m', length: 'mm' }
@@ -56,5 +57,19 @@ describe('a pass in one line', () => {
       passText(en, spec, { ...passOf('caps', 4), only: ids.slice(0, count) } as Pass, metric)
     expect(only(8)).toBe('recheck, 40 N·m; only 1, 2, 3, 4, 5, 6, 7, 8')
     expect(only(9)).toBe('recheck, 40 N·m; only 1, 2, 3, 4, 5, 6, 7, 8 … (9)')
+  })
+})
+
+describe('a thread', () => {
+  it('has its pitch with the decimal mark of the language, and its class as ISO 898-1 writes it', async () => {
+    const [group] = demoEngine('skerry-3').fastenerGroups
+    const inLanguages = await Promise.all(
+      languages.map(async (each) => threadText(await loadWords(each), group!)),
+    )
+    expect(inLanguages).toEqual([
+      'M10 × 1.25, 10.9, oiled',
+      'M10 × 1,25, 10.9, geölt',
+      'M10 × 1,25, 10.9, aceitada',
+    ])
   })
 })

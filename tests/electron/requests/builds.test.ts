@@ -77,6 +77,25 @@ describe('what another window has confirmed', () => {
 })
 
 describe('acting on a build', () => {
+  it('is refused with the names that the spec has in the language of the window', async () => {
+    const { get, ask, begin } = asking(await store(folder()))
+    const { line } = await begin()
+    const finish = {
+      build: line.id,
+      after: 1,
+      person: 'Ana Ruiz',
+      command: { type: 'finish-build' },
+    } as const
+    const firstOf = { en: 'Case marks', de: 'Gehäusezeichen', es: 'Marcas del cárter' }
+    for (const [language, first] of Object.entries(firstOf))
+      expect(
+        await ask('builds.act', { ...finish, language: language as keyof typeof firstOf }),
+      ).toMatchObject({
+        problem: { code: 'steps-left', facts: { first } },
+      })
+    expect(await get('builds.since', { build: line.id, after: 1 })).toMatchObject({ events: [] })
+  })
+
   it('answers with the entries that are now on disk', async () => {
     const record = await store(folder())
     const { begin, act, get } = asking(record)

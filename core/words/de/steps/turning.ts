@@ -64,7 +64,7 @@ export const turning: Words['turning'] = {
     ].join(', '),
   sheet: {
     title: 'Kurbelwelle durchdrehen',
-    step: 'Wann',
+    step: 'Schritt',
     reading: 'Messwert',
     limits: 'Grenzwerte',
     voided: ({ text, reason }) => `${text}; gilt nicht: ${reason}`,

@@ -80,7 +80,7 @@ export const turning = {
     ].join(', '),
   sheet: {
     title: 'Turning the crank',
-    step: 'When',
+    step: 'Step',
     reading: 'Reading',
     limits: 'Limits',
     voided: ({ text, reason }: { readonly text: string; readonly reason: string }) =>

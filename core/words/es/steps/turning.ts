@@ -64,7 +64,7 @@ export const turning: Words['turning'] = {
     ].join(', '),
   sheet: {
     title: 'Giro del cigüeñal',
-    step: 'Cuándo',
+    step: 'Paso',
     reading: 'Lectura',
     limits: 'Límites',
     voided: ({ text, reason }) => `${text}; no vale: ${reason}`,
