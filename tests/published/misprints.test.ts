@@ -32,8 +32,7 @@ describe('TM 5-6115-545-34, table 1-2', () => {
     // 0.0010 in is 25.4 µm, 0.0035 in 88.9 µm, 0.0040 in 101.6 µm.
     expect(printed({ ...sizes, clearance: { least: '0.0010 in', most: '0.0035 in' } })).toEqual([
       expect.stringContaining(
-        'doubt bands-leave-limits fits[0]: Main bearings, marks 1 and F: the best pair, upper R with lower R, can give ' +
-          '25.4 to 101.6 µm; allowed is 25.4 to 88.9 µm.',
+        'doubt bands-leave-limits fits[0]: fit=Main bearings, from=25.4, upTo=101.6 µm, from=25.4, upTo=88.9 µm, housing=1, journal=F, split=upper-lower, upper=R, lower=R',
       ),
     ])
   })
@@ -54,7 +53,7 @@ describe('TM 9-2815-254-24', () => {
       }),
     ).toContainEqual(
       expect.stringContaining(
-        'fault band-reversed fits[0].housing.marks[0].band: Main bearings, Case, mark 1',
+        'fault band-reversed fits[0].housing.marks[0].band: over=69.9719 mm, upTo=69.9338 mm',
       ),
     )
   })
@@ -68,7 +67,7 @@ describe('TM 9-2815-254-24', () => {
     })
     expect(turned).toContainEqual(
       expect.stringContaining(
-        'doubt band-wide fits[0].housing.marks[0].band: Main bearings, Case, mark 1: a band 288.0 µm wide',
+        'doubt band-wide fits[0].housing.marks[0].band: width=288 µm',
       ),
     )
   })
@@ -90,18 +89,18 @@ describe('TM 9-2815-202-34', () => {
 
 describe('values that a manual prints in two units', () => {
   it.each([
-    ['0.00475 in (0.119 mm)', '0.00475 in is 0.12065 mm'],
-    ['0.001 in (0.05 mm)', '0.001 in is 0.0254 mm'],
-    ['2.7548 in (69.920 mm)', '2.7548 in is 69.97192 mm'],
-    ['2.7533 in (69.632 mm)', '2.7533 in is 69.93382 mm'],
+    ['0.00475 in (0.119 mm)', 'first=0.00475 in, second=0.119 mm, is=0.12065 mm'],
+    ['0.001 in (0.05 mm)', 'first=0.001 in, second=0.05 mm, is=0.0254 mm'],
+    ['2.7548 in (69.920 mm)', 'first=2.7548 in, second=69.920 mm, is=69.97192 mm'],
+    ['2.7533 in (69.632 mm)', 'first=2.7533 in, second=69.632 mm, is=69.93382 mm'],
     // TM 10-3930-653-14&P, p. 4-38, the row of 0.50 mm.
-    ['62.455 mm (2.45 in)', '62.455 mm is 2.4589 in'],
-    ['0.010 in (0.020 in)', '0.010 in is 0.01 in'],
+    ['62.455 mm (2.45 in)', 'first=62.455 mm, second=2.45 in, is=2.4589 in'],
+    ['0.010 in (0.020 in)', 'first=0.010 in, second=0.020 in, is=0.01 in'],
     // TM 5-4310-367-14, p. 5-8, clearances in ring grooves: a point one place off, twice.
-    ['0.0015 in (0.3810 mm)', '0.0015 in is 0.0381 mm'],
-    ['0.0035 in (0.8890 mm)', '0.0035 in is 0.0889 mm'],
+    ['0.0015 in (0.3810 mm)', 'first=0.0015 in, second=0.3810 mm, is=0.0381 mm'],
+    ['0.0035 in (0.8890 mm)', 'first=0.0035 in, second=0.8890 mm, is=0.0889 mm'],
     // TM 9-2815-205-24, p. 0095-11, the chamfer at the ends of a ring that is filed.
-    ['0.015 in (0.038 mm)', '0.015 in is 0.381 mm'],
+    ['0.015 in (0.038 mm)', 'first=0.015 in, second=0.038 mm, is=0.381 mm'],
   ])('%s is found: %s', (printed, sentence) => {
     expect(
       readAfter('skerry-3', (spec) => {
@@ -111,10 +110,10 @@ describe('values that a manual prints in two units', () => {
   })
 
   it.each([
-    ['140 lbf·ft (197 N·m)', '140 lbf·ft is 189.81 N·m'],
-    ['150 lbf·ft (210 N·m)', '150 lbf·ft is 203.37 N·m'],
+    ['140 lbf·ft (197 N·m)', 'first=140 lbf·ft, second=197 N·m, is=189.81 N·m'],
+    ['150 lbf·ft (210 N·m)', 'first=150 lbf·ft, second=210 N·m, is=203.37 N·m'],
     // TM 9-2320-362-14&P, table F-1.
-    ['300 lbf·ft (408 N·m)', '300 lbf·ft is 406.75 N·m'],
+    ['300 lbf·ft (408 N·m)', 'first=300 lbf·ft, second=408 N·m, is=406.75 N·m'],
   ])('%s is found: %s', (printed, sentence) => {
     expect(
       readAfter('skerry-3', (spec) => {

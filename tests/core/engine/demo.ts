@@ -45,7 +45,7 @@ export function specOf(draft: Draft): EngineSpec {
   return reading.spec
 }
 
-/** What the audit says of a demo after a change, as `weight code path: sentence`. */
+/** What the audit says of a demo after a change, as `weight code path: facts`. */
 export function auditAfter(id: string, change: (draft: Draft) => void): readonly string[] {
   const draft = demoDraft(id)
   change(draft)
@@ -61,7 +61,7 @@ export function auditLines(
     .map(({ weight, problem }) => `${weight} ${lineOf(problem)}`)
 }
 
-/** What reading a demo says after a change, as `code path: sentence`. */
+/** What reading a demo says after a change, as `code path: facts`. */
 export function readAfter(id: string, change: (draft: Draft) => void): readonly string[] {
   const draft = demoDraft(id)
   change(draft)
@@ -74,8 +74,21 @@ export function readLines(text: string): readonly string[] {
 }
 
 function lineOf(problem: Problem): string {
-  return `${problem.code} ${problem.path}: ${sentenceOf(problem)}`
+  const facts = factsIn('', problem.facts).join(', ')
+  return `${problem.code} ${problem.path}${facts === '' ? '' : `: ${facts}`}`
 }
+
+/** What a problem says, each fact by its name: `least=30 µm`. Its place is left out: the path says it. */
+function factsIn(name: string, fact: unknown): readonly string[] {
+  if (fact === null || fact === undefined || fact === '' || fact === false || name === 'place') return []
+  if (typeof fact !== 'object') return [`${name}=${String(fact)}`]
+  if (Array.isArray(fact)) return fact.length === 0 ? [] : [`${name}=${fact.flatMap(valuesIn).join(' ')}`]
+  if ('amount' in fact && 'unit' in fact) return [`${name}=${`${fact.amount} ${fact.unit}`.trim()}`]
+  return Object.entries(fact).flatMap(([key, each]) => factsIn(key === 'code' ? name : key, each))
+}
+
+const valuesIn = (entry: unknown): readonly string[] =>
+  typeof entry === 'object' ? factsIn('', entry) : [String(entry)]
 
 /** The entry of a list with this id; a test that names none is wrong. */
 export function named<Entry extends { readonly id: string }>(

@@ -21,7 +21,7 @@ function passesOf(...passes: readonly object[]) {
 }
 
 const torque = (target: string, more: object = {}) => ({ kind: 'torque', target, ...more })
-const stepAdvice = expect.stringContaining('No number of equal steps of this size')
+const stepAdvice = expect.stringContaining('spec-part-wrong procedures[0].passes[0].inSteps')
 
 describe('a torque in steps', () => {
   it('goes through the order once for each: to 150 in steps of 50', () => {
@@ -85,7 +85,7 @@ describe('a torque in steps', () => {
   it('is refused where the fasteners of one value do not start alike', () => {
     const first = torque('10 N·m', { others: [{ fasteners: ['rod-1'], target: '12 N·m' }] })
     expect(readAfter('skerry-3', rods(first, torque('40 N·m', { inSteps: '10 N·m' })))).toEqual([
-      expect.stringContaining('must have the same torque before'),
+      expect.stringContaining('spec-part-wrong procedures[0].passes[1].inSteps: kind=text, text=10 N·m, should=steps-from-unlike'),
     ])
   })
 })

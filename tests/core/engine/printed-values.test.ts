@@ -44,7 +44,7 @@ describe('a torque that is printed as a range', () => {
     [{ kind: 'torque', most: '14 N·m' }],
   ])('%j is refused: a range has two ends', (pass) => {
     expect(readAfter('skerry-3', rods(pass))).toEqual([
-      expect.stringContaining('ive the torque as one value, or as a range with its least and its most'),
+      expect.stringContaining('spec-part-missing procedures[0].passes[0].target: should=torque-or-range'),
     ])
   })
 })
@@ -81,11 +81,11 @@ describe('an angle that is counted in all', () => {
   })
 
   it.each([
-    ['as much as was turned', [torque, turn('65 °'), inAll('65 °')], 'above what they were turned before'],
+    ['as much as was turned', [torque, turn('65 °'), inAll('65 °')], 'spec-part-wrong procedures[0].passes[2].inAll: kind=text, text=65 °, should=in-all-unclear'],
     [
       'not alike for all',
       [torque, turn('40 °', { others: [{ fasteners: ['rod-1'], target: '50 °' }] }), inAll('65 °')],
-      'the same for all of them',
+      'spec-part-wrong procedures[0].passes[2].inAll: kind=text, text=65 °, should=in-all-unclear',
     ],
     [
       'both ways',
@@ -96,7 +96,7 @@ describe('an angle that is counted in all', () => {
     [
       'and by itself for some',
       [torque, inAll('65 °', { others: [{ fasteners: ['rod-1'], target: '50 °' }] })],
-      'eave it out where the pass says how far in all',
+      'spec-part-wrong procedures[0].passes[1].others: kind=list, length=1, should=others-with-in-all',
     ],
   ])('%s is refused', (_, passes, sentence) => {
     expect(readAfter('skerry-3', rods(...passes))).toEqual([expect.stringContaining(sentence)])

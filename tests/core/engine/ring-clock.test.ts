@@ -100,17 +100,17 @@ describe('rings in a spec', () => {
           { rings: 'none' },
         ),
       ),
-    ).toEqual([expect.stringContaining('names “none”, and there is no such ring set')])
+    ).toEqual([expect.stringContaining('spec-reference-dangling steps[9].rings: what=ring-set, id=none')])
     expect(read((spec) => (spec.ringSets = []))).toHaveLength(2)
     expect(read((spec) => (spec.ringSets![0]!.rings[0]!.gapAt = '360 °'))).toEqual([
-      expect.stringContaining('Give an angle of 0 ° up to 360 °'),
+      expect.stringContaining('spec-part-wrong ringSets[0].rings[0].gapAt: kind=text, text=360 °, should=angle-on-the-clock'),
     ])
     expect(read((spec) => (spec.ringSets![0]!.rings[0]!.gapAt = '45 mm'))).toHaveLength(1)
     expect(read((spec) => (spec.ringSets![0]!.pistons = []))).toEqual([
-      expect.stringContaining('Name one piston at least'),
+      expect.stringContaining('spec-part-wrong ringSets[0].pistons: kind=list, length=0, should=pistons-none'),
     ])
     expect(read((spec) => (spec.ringSets![0]!.rings[1]!.id = 'top'))).toEqual([
-      expect.stringContaining('“top” stands twice as ring of ring set “rings”'),
+      expect.stringContaining('spec-id-twice ringSets[0].rings: what=ring, what=ring-set, id=rings, id=top'),
     ])
   })
 })

@@ -11,8 +11,7 @@ describe('a bead', () => {
   it('that runs into its keep-out zone is a fault', () => {
     // The zone reaches from −54 to −74 mm.
     expect(auditAfter('skerry-3', straightened)).toEqual([
-      'fault bead-in-keep-out beads[1].path: Bead, gear side runs into the keep-out zone “oil way to the gallery”. Lead ' +
-        'the path around it.',
+      'fault bead-in-keep-out beads[1].path: bead=Bead, gear side, zone=oil way to the gallery',
     ])
   })
 
@@ -23,8 +22,7 @@ describe('a bead', () => {
       named(spec.case.oilPassages, 'gallery').at = ['224 mm', '-66 mm']
     })
     expect(lines).toEqual([
-      'fault bead-over-oil-passage beads[1].path: Bead, gear side runs over “oil way to the gallery” and would close it. ' +
-        'Lead the path around it.',
+      'fault bead-over-oil-passage beads[1].path: bead=Bead, gear side, passage=oil way to the gallery',
     ])
   })
 
@@ -45,10 +43,10 @@ describe('a bead', () => {
     })
     expect(lines).toEqual([
       expect.stringContaining(
-        'fault bead-over-hole beads[0].path: Bead, pump side runs over the hole of fastener 13.',
+        'fault bead-over-hole beads[0].path: bead=Bead, pump side, what=fastenerNumbered, number=13',
       ),
       expect.stringContaining(
-        'fault bead-over-hole beads[0].path: Bead, pump side runs over the hole of dowel 1.',
+        'fault bead-over-hole beads[0].path: bead=Bead, pump side, what=dowelCalled, dowel=1',
       ),
     ])
   })
@@ -58,7 +56,7 @@ describe('a bead', () => {
       auditAfter('skerry-3', (spec) => (nth(named(spec.beads, 'plus').path, 2)[1] = '172 mm')),
     ).toContainEqual(
       expect.stringContaining(
-        'fault bead-outside-outline beads[0].path: Bead, pump side leaves the outline of Case joint',
+        'fault bead-outside-outline beads[0].path: bead=Bead, pump side, face=Case joint',
       ),
     )
   })
@@ -72,7 +70,7 @@ describe('a bead', () => {
         bead.keepOut?.push({ name: 'dipstick tube', at: ['26 mm', '0 mm'], size: ['6 mm', '6 mm'] })
       })
     expect(acrossTheNose(true)).toEqual([
-      expect.stringContaining('fault bead-in-keep-out beads[0].path: Sump bead runs into'),
+      expect.stringContaining('fault bead-in-keep-out beads[0].path: bead=Sump bead, zone=dipstick tube'),
     ])
     expect(acrossTheNose(false)).toEqual([])
   })

@@ -4,14 +4,13 @@ import { auditAfter, nth } from '../../engine/demo.ts'
 describe('how the halves of a bearing are called', () => {
   it('is a fault as left and right where the case is split level, has caps or a bedplate', () => {
     expect(auditAfter('skerry-3', (spec) => (nth(spec.fits, 0).split = 'left-right'))).toContain(
-      'fault split-against-family fits[0].split: Main bearings: its halves are left and right, but the case is split ' +
-        'level, into an upper and a lower half. Correct how the halves lie, or the kind of case.',
+      'fault split-against-family fits[0].split: fit=Main bearings, family=split-horizontal',
     )
     expect(auditAfter('tarn-4', (spec) => (nth(spec.fits, 0).split = 'left-right'))).toContainEqual(
-      expect.stringContaining('the case has caps under its saddles'),
+      expect.stringContaining('split-against-family fits[0].split: fit=Main bearings, family=caps'),
     )
     expect(auditAfter('rill-5', (spec) => (nth(spec.fits, 0).split = 'left-right'))).toContainEqual(
-      expect.stringContaining('the case stands on a bedplate'),
+      expect.stringContaining('split-against-family fits[0].split: fit=Main bearings, family=bedplate'),
     )
   })
 
@@ -24,7 +23,7 @@ describe('how the halves of a bearing are called', () => {
 
   it('is in the sentences about a chart', () => {
     expect(auditAfter('moor-flat-4', (spec) => (nth(nth(spec.fits, 0).chart, 0).lower = 'M'))).toContainEqual(
-      expect.stringContaining('left K with right M, but the halves of one bearing must be of one grade'),
+      expect.stringContaining('chart-mixes-against-rule fits[0].chart[0]: fit=Main bearings, housing=A, journal=8, split=left-right, upper=K, lower=M, rule=one-grade'),
     )
   })
 })

@@ -14,7 +14,7 @@ describe('what is measured against limits', () => {
       moor((spec) => (measure(spec, 'skirt').new = { least: '0.7 mm', most: '0.07 mm' })),
     ).toContainEqual(expect.stringContaining('fault least-above-most'))
     expect(moor((spec) => (measure(spec, 'skirt').service = { most: '0.05 mm' }))).toEqual([
-      expect.stringContaining('Piston clearance: the limits of a used part are narrower'),
+      expect.stringContaining('service-limits-narrower steps[8].measures[0].service: name=Piston clearance'),
     ])
   })
 
@@ -29,10 +29,10 @@ describe('what is measured against limits', () => {
 
   it('at one place twice, or by one id twice, is a fault', () => {
     expect(moor((spec) => (measure(spec, 'skirt').at = ['Barrel 1', 'Barrel 1']))).toEqual([
-      expect.stringContaining('Piston clearance: “Barrel 1” is there twice.'),
+      expect.stringContaining('measured-place-twice steps[8].measures[0].at: name=Piston clearance'),
     ])
     expect(moor((spec) => (measure(spec, 'pin').id = 'skirt'))).toEqual([
-      expect.stringContaining('“skirt” stands twice in one step'),
+      expect.stringContaining('measure-twice steps[8].measures[1]: name=Pin in its piston, id=skirt'),
     ])
   })
 
@@ -40,7 +40,7 @@ describe('what is measured against limits', () => {
     for (const limits of [{ most: '0.45 mm' }, { least: '0 mm', most: '0.45 mm' }])
       expect(
         moor((spec) => Object.assign(measure(spec, 'pin'), { what: 'ring-gap', new: limits })),
-      ).toContainEqual(expect.stringContaining('The ends of a ring must never touch'))
+      ).toContainEqual(expect.stringContaining('ring-gap-may-close steps[8].measures[1].new: name=Pin in its piston'))
     expect(
       moor((spec) =>
         Object.assign(measure(spec, 'pin'), {
@@ -54,7 +54,7 @@ describe('what is measured against limits', () => {
   it('must have a limit and a thing to measure', () => {
     const read = (change: Parameters<typeof readAfter>[1]) => readAfter('moor-flat-4', change)
     expect(read((spec) => (measure(spec, 'skirt').new = {}))).toEqual([
-      expect.stringContaining('Give the least, the most or both'),
+      expect.stringContaining('spec-part-wrong steps[8].measures[0].new: kind=group, should=limits-empty'),
     ])
   })
 })

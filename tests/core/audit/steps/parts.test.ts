@@ -6,7 +6,7 @@ const moor = (change: Parameters<typeof auditAfter>[1]) => auditAfter('moor-flat
 describe('a parts list', () => {
   it('whose steps use more or fewer than it counts is a fault', () => {
     expect(moor((spec) => (named(spec.parts, 'circlips').count = 9))).toEqual([
-      'fault part-count-differs parts[8]: “Circlip”: 9 on the list, and its steps use 8. Correct one of the two.',
+      'fault part-count-differs parts[8]: part=Circlip, count=9, used=8',
     ])
   })
 
@@ -14,24 +14,23 @@ describe('a parts list', () => {
     expect(
       moor((spec) => (named(spec.parts, 'strainer').usedIn = [{ step: 'end-float', count: 1 }])),
     ).toEqual([
-      'fault part-where-nothing-is-fitted parts[10].usedIn[0]: “Oil strainer” is used in “End float”, and nothing is ' +
-        'fitted there. Name a step that fits something.',
+      'fault part-where-nothing-is-fitted parts[10].usedIn[0]: part=Oil strainer, step=End float',
     ])
     const [one, other] = [
       { step: 'sump-on', count: 1 },
       { step: 'sump-on', count: 1 },
     ]
     expect(moor((spec) => (named(spec.parts, 'sump-gaskets').usedIn = [one, other]))).toEqual([
-      expect.stringContaining('“Sump gasket” stands twice for “Sump plate on”'),
+      expect.stringContaining('part-twice-in-step parts[11].usedIn[1]: part=Sump gasket, step=Sump plate on'),
     ])
   })
 
   it('that is counted before its last part is in is doubtful, and so is one that nobody counts', () => {
     expect(moor((spec) => (named(spec.steps, 'count').after = ['turn-crank']))).toContainEqual(
-      expect.stringContaining('“Count parts” can begin before “Pistons” is done. Let it come after that.'),
+      expect.stringContaining('step-does-not-wait steps[34].after: step=Count parts, other=Pistons'),
     )
     expect(moor((spec) => spec.steps.pop())).toEqual([
-      expect.stringContaining('doubt parts-never-counted parts: There is a parts list'),
+      expect.stringContaining('doubt parts-never-counted parts'),
     ])
   })
 
@@ -41,7 +40,7 @@ describe('a parts list', () => {
       delete named(spec.case.faces, 'sump').gasket
     }
     expect(moor(without)).toEqual([
-      expect.stringContaining('“Count parts” counts what is left over, and there is no parts list.'),
+      expect.stringContaining('count-without-parts steps[34]: step=Count parts'),
     ])
   })
 })
@@ -55,20 +54,19 @@ describe('reading a parts list', () => {
       spec.parts = Array.from({ length: 1000 }, (_, index) => ({ ...line!, id: `part-${index}` }))
     })
     expect(lines).toEqual([
-      'spec-part-wrong parts: “parts” is a list of 1000. A parts list has at most 300 lines: put alike parts into one line ' +
-        'with their count, and leave out what this build does not fit.',
+      'spec-part-wrong parts: kind=list, length=1000, should=parts-too-many, most=300',
     ])
   })
 
   it('names a step that is not there, an id that is there twice, and a limit that says nothing', () => {
     expect(read((spec) => (named(spec.parts, 'pins').usedIn[0]!.step = 'pins-on'))).toEqual([
-      expect.stringContaining('names “pins-on”, and there is no such step'),
+      expect.stringContaining('spec-reference-dangling parts[7].usedIn[0].step: what=step, id=pins-on'),
     ])
     expect(read((spec) => (named(spec.parts, 'pins').id = 'pistons'))).toEqual([
-      expect.stringContaining('“pistons” stands twice as part'),
+      expect.stringContaining('spec-id-twice parts: what=part, id=pistons'),
     ])
     expect(read((spec) => (named(spec.parts, 'pins').reuse = {}))).toEqual([
-      expect.stringContaining('Say that it is new each time, or how long it may be used again'),
+      expect.stringContaining('spec-part-wrong parts[7].reuse: kind=group, should=part-limit'),
     ])
   })
 

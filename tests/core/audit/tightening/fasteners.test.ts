@@ -13,7 +13,7 @@ describe('fasteners that cannot be', () => {
 
   it('with a pitch larger than the diameter are a fault', () => {
     expect(group((bolts) => Object.assign(bolts.thread, { pitch: '12.5 mm' }))).toEqual([
-      expect.stringContaining('fault thread-pitch-out-of-range fastenerGroups[0]: A pitch of 12.5 mm'),
+      expect.stringContaining('fault thread-pitch-out-of-range fastenerGroups[0]: diameterMm=10, pitchMm=12.5'),
     ])
   })
 
@@ -64,7 +64,7 @@ describe('fasteners that cannot be', () => {
       }),
     ).toEqual([
       expect.stringContaining(
-        'fault head-smaller-than-thread fastenerGroups[0].acrossFlats: Case bolts: 9.000 mm',
+        'fault head-smaller-than-thread fastenerGroups[0].acrossFlats: group=Case bolts, acrossFlats=9 mm, thread=10 mm',
       ),
     ])
   })

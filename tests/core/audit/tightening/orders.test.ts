@@ -13,8 +13,7 @@ describe('an order of a full pass', () => {
         order.splice(order.indexOf('case-5'), 1)
       }),
     ).toEqual([
-      'fault order-misses procedures[1].orders[0].sequence: Case bolts: the order “from-the-middle” leaves out 5 of ' +
-        'Case bolts. Put in every one of them, or none.',
+      'fault order-misses procedures[1].orders[0].sequence: procedure=Case bolts, order=from-the-middle, group=Case bolts, numbers=5',
     ])
   })
 
@@ -53,8 +52,7 @@ describe('an order of a full pass', () => {
     expect(
       auditAfter('skerry-3', (spec) => sequence(spec, 'case', 'from-the-middle').push('case-5', 'case-7')),
     ).toEqual([
-      'fault order-repeats procedures[1].orders[0].sequence: Case bolts: the order “from-the-middle” has 5 and 7 more ' +
-        'than once. Leave each in once.',
+      'fault order-repeats procedures[1].orders[0].sequence: procedure=Case bolts, order=from-the-middle, numbers=5 7',
     ])
   })
 
@@ -63,15 +61,14 @@ describe('an order of a full pass', () => {
       sequence(spec, 'case', 'from-the-middle')[4] = 'case-6'
     })
     expect(lines).toEqual([
-      expect.stringContaining('fault order-repeats procedures[1].orders[0].sequence: Case bolts'),
-      expect.stringContaining('fault order-misses procedures[1].orders[0].sequence: Case bolts'),
+      expect.stringContaining('fault order-repeats procedures[1].orders[0].sequence'),
+      expect.stringContaining('fault order-misses procedures[1].orders[0].sequence: procedure=Case bolts, order=from-the-middle, group=Case bolts, numbers=5'),
     ])
   })
 
   it('that reaches to another face is a fault', () => {
     expect(auditAfter('skerry-3', (spec) => sequence(spec, 'sump', 'all').push('case-1'))).toContain(
-      'fault order-of-other-face procedures[3].orders[0].sequence: Sump screws: the order “all” has 1, which are not ' +
-        'on Sump face. Take them out, or correct their face.',
+      'fault order-of-other-face procedures[3].orders[0].sequence: procedure=Sump screws, order=all, numbers=1, face=Sump face',
     )
   })
 
@@ -81,7 +78,7 @@ describe('an order of a full pass', () => {
         sequence(spec, 'sump', 'all').splice(4)
       }),
     ).toEqual([
-      expect.stringContaining('leaves out S5, S6, S7, S8, S9, S10, S11, S12 and 4 more of Sump screws'),
+      expect.stringContaining('order-misses procedures[3].orders[0].sequence: procedure=Sump screws, order=all, group=Sump screws, numbers=S5 S6 S7 S8 S9 S10 S11 S12 S13 S14 S15 S16'),
     ])
   })
 })
@@ -106,8 +103,7 @@ describe('fasteners that are forgotten', () => {
       flange.passes = flange.passes.filter((pass) => pass.kind !== 'torque' || pass.order !== 'ends')
     })
     expect(lines).toEqual([
-      'fault group-never-tightened fasteners[18]: End screws: no procedure tightens the 4 of them on Case joint. ' +
-        'Put them into an order and a pass.',
+      'fault group-never-tightened fasteners[18]: group=End screws, face=Case joint, count=4',
     ])
   })
 
@@ -117,14 +113,13 @@ describe('fasteners that are forgotten', () => {
         const sump = named(spec.procedures, 'sump')
         sump.passes = sump.passes.filter(({ kind }) => kind !== 'recheck')
       }),
-    ).toEqual([expect.stringContaining('doubt order-unused procedures[3].orders[1]: Sump screws')])
+    ).toEqual([expect.stringContaining('doubt order-unused procedures[3].orders[1]: procedure=Sump screws, order=first-four')])
   })
 })
 
 it('two fasteners of one face may not have one number', () => {
   expect(auditAfter('skerry-3', (spec) => (named(spec.fasteners, 'flange-12').number = '4'))).toEqual([
-    'fault number-twice fasteners[11].number: Case joint: two fasteners have the number 4. Give each its own, as it ' +
-      'stands on the drawing.',
+    'fault number-twice fasteners[11].number: number=4, face=Case joint',
   ])
 })
 
@@ -140,15 +135,14 @@ describe('values of their own for some fasteners of a pass', () => {
 
   it('may not be for fasteners that the pass does not touch', () => {
     expect(auditAfter('skerry-3', (spec) => others(spec, [['case-1', 'flange-9']]))).toEqual([
-      'fault value-outside-order procedures[1].passes[2].others: Case bolts, pass 3: a value of its own is given for ' +
-        '9, which the pass does not touch. Correct the fasteners, or the order.',
+      'fault value-outside-order procedures[1].passes[2].others: procedure=Case bolts, pass=3, numbers=9',
     ])
   })
 
   it('may not be two for one fastener', () => {
     expect(auditAfter('skerry-3', (spec) => others(spec, [['case-1', 'case-2'], ['case-2']]))).toEqual([
       expect.stringContaining(
-        'fault value-given-twice procedures[1].passes[2].others: Case bolts, pass 3: two values',
+        'fault value-given-twice procedures[1].passes[2].others: procedure=Case bolts, pass=3, numbers=2',
       ),
     ])
   })

@@ -191,22 +191,19 @@ describe('values beside one another', () => {
       flange.passes = [{ kind: 'torque', order: 'both', target: '9 N·m' }]
     })
     expect(lines).toEqual([
-      'doubt same-torque-for-small procedures[2].passes[0].target: Flange bolts, pass 1: End screws get 9 N·m like the ' +
-        'larger Flange bolts. Check that the smaller thread has no value of its own.',
+      'doubt same-torque-for-small procedures[2].passes[0].target: procedure=Flange bolts, pass=1, torque=9 N·m, small=End screws, large=Flange bolts',
     ])
   })
 
   it('are doubted when the limits are finer than any wrench', () => {
     expect(sumpTorque('9 N·m', { least: '8.97 N·m', most: '9.03 N·m' })).toEqual([
-      'doubt tolerance-too-fine procedures[3].passes[2].target: Sump screws, pass 3: ±0.03 N·m of 9 N·m is finer than ' +
-        'any wrench holds. Check the limits.',
+      'doubt tolerance-too-fine procedures[3].passes[2].target: procedure=Sump screws, pass=3, torque=9 N·m, spread=0.03 N·m',
     ])
   })
 
   it('are doubted when hardly any wrench reads them', () => {
     expect(sumpTorque('0.9 N·m')).toContainEqual(
-      'doubt no-usual-wrench procedures[3].passes[2].target: Sump screws, pass 3: hardly any wrench reads 0.90 N·m. ' +
-        'Check the value and its unit.',
+      'doubt no-usual-wrench procedures[3].passes[2].target: procedure=Sump screws, pass=3, torque=0.9 N·m',
     )
   })
 
