@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import type { z } from 'zod'
-import { sentenceOf, type Problem } from '../../../core/problem/index.ts'
+import type { Problem } from '../../../core/problem/index.ts'
 import { readSpec, type engineSpec, type EngineSpec } from '../../../core/engine/index.ts'
 import { audit, type Finding } from '../../../core/audit/index.ts'
 import { engineFile, shippedFile } from '../../engine-files.ts'

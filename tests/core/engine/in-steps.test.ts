@@ -85,7 +85,9 @@ describe('a torque in steps', () => {
   it('is refused where the fasteners of one value do not start alike', () => {
     const first = torque('10 N·m', { others: [{ fasteners: ['rod-1'], target: '12 N·m' }] })
     expect(readAfter('skerry-3', rods(first, torque('40 N·m', { inSteps: '10 N·m' })))).toEqual([
-      expect.stringContaining('spec-part-wrong procedures[0].passes[1].inSteps: kind=text, text=10 N·m, should=steps-from-unlike'),
+      expect.stringContaining(
+        'spec-part-wrong procedures[0].passes[1].inSteps: kind=text, text=10 N·m, should=steps-from-unlike',
+      ),
     ])
   })
 })

@@ -81,18 +81,18 @@ describe('an angle that is counted in all', () => {
   })
 
   it.each([
-    ['as much as was turned', [torque, turn('65 °'), inAll('65 °')], 'spec-part-wrong procedures[0].passes[2].inAll: kind=text, text=65 °, should=in-all-unclear'],
+    [
+      'as much as was turned',
+      [torque, turn('65 °'), inAll('65 °')],
+      'spec-part-wrong procedures[0].passes[2].inAll: kind=text, text=65 °, should=in-all-unclear',
+    ],
     [
       'not alike for all',
       [torque, turn('40 °', { others: [{ fasteners: ['rod-1'], target: '50 °' }] }), inAll('65 °')],
       'spec-part-wrong procedures[0].passes[2].inAll: kind=text, text=65 °, should=in-all-unclear',
     ],
-    [
-      'both ways',
-      [torque, turn('40 °', { inAll: '65 °' })],
-      'ive either how far it is turned, or how far in all',
-    ],
-    ['neither way', [torque, { kind: 'angle' }], 'ive either how far it is turned, or how far in all'],
+    ['both ways', [torque, turn('40 °', { inAll: '65 °' })], 'should=turn-or-in-all'],
+    ['neither way', [torque, { kind: 'angle' }], 'should=turn-or-in-all'],
     [
       'and by itself for some',
       [torque, inAll('65 °', { others: [{ fasteners: ['rod-1'], target: '50 °' }] })],

@@ -55,9 +55,7 @@ describe('a file that is not JSON', () => {
     ['{} {}', 'line=1, column=4, found={, wanted=nothing'],
     ['{ "id": "a\nb" }', 'line=1, column=9, found="a, wanted=value'],
   ])('%j is reported with its line and column', (text, words) => {
-    expect(readLines(text)).toEqual([
-      expect.stringContaining(`spec-not-json : ${words}`),
-    ])
+    expect(readLines(text)).toEqual([expect.stringContaining(`spec-not-json : ${words}`)])
   })
 
   it('is reported where it breaks off, anywhere in a real one', () => {
@@ -89,13 +87,13 @@ describe('a file that is not JSON', () => {
 
 describe('a spec of the wrong shape', () => {
   it('that is no spec, or one of another version, is told so and no more', () => {
-    expect(readLines('{}')).toEqual([
-      'spec-part-missing bedplateSpec: should=version-of-spec, version=1',
-    ])
+    expect(readLines('{}')).toEqual(['spec-part-missing bedplateSpec: should=version-of-spec, version=1'])
     expect(readAfter('skerry-3', (spec) => (loose(spec)['bedplateSpec'] = 2))).toEqual([
       'spec-part-wrong bedplateSpec: kind=value, json=2, should=version-of-spec, version=1',
     ])
-    expect(readLines('null')).toEqual(['spec-part-wrong : kind=value, json=null, should=write-kind, kind=object'])
+    expect(readLines('null')).toEqual([
+      'spec-part-wrong : kind=value, json=null, should=write-kind, kind=object',
+    ])
     expect(readLines('[]')).toEqual(['spec-part-wrong : kind=list, length=0, should=write-kind, kind=object'])
   })
 
@@ -198,8 +196,6 @@ describe('a spec of the wrong shape', () => {
       for (const fastener of spec.fasteners) Object.assign(fastener, { at: 1, number: 1, group: 1 })
     })
     expect(lines).toHaveLength(101)
-    expect(lines.at(-1)).toBe(
-      'spec-more-problems : count=32',
-    )
+    expect(lines.at(-1)).toBe('spec-more-problems : count=32')
   })
 })

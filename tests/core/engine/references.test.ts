@@ -3,11 +3,7 @@ import { named, nth, readAfter, type Draft } from './demo.ts'
 
 describe('ids that stand twice', () => {
   const twice: readonly (readonly [string, (spec: Draft) => void, string])[] = [
-    [
-      'fasteners',
-      (s) => (nth(s.fasteners, 3).id = 'case-1'),
-      'fasteners: what=fastener, id=case-1',
-    ],
+    ['fasteners', (s) => (nth(s.fasteners, 3).id = 'case-1'), 'fasteners: what=fastener, id=case-1'],
     [
       'a saddle and a rod, which would share their shells',
       (s) => (nth(s.case.rods, 0).id = 'M1'),

@@ -103,11 +103,15 @@ describe('rings in a spec', () => {
     ).toEqual([expect.stringContaining('spec-reference-dangling steps[9].rings: what=ring-set, id=none')])
     expect(read((spec) => (spec.ringSets = []))).toHaveLength(2)
     expect(read((spec) => (spec.ringSets![0]!.rings[0]!.gapAt = '360 °'))).toEqual([
-      expect.stringContaining('spec-part-wrong ringSets[0].rings[0].gapAt: kind=text, text=360 °, should=angle-on-the-clock'),
+      expect.stringContaining(
+        'spec-part-wrong ringSets[0].rings[0].gapAt: kind=text, text=360 °, should=angle-on-the-clock',
+      ),
     ])
     expect(read((spec) => (spec.ringSets![0]!.rings[0]!.gapAt = '45 mm'))).toHaveLength(1)
     expect(read((spec) => (spec.ringSets![0]!.pistons = []))).toEqual([
-      expect.stringContaining('spec-part-wrong ringSets[0].pistons: kind=list, length=0, should=pistons-none'),
+      expect.stringContaining(
+        'spec-part-wrong ringSets[0].pistons: kind=list, length=0, should=pistons-none',
+      ),
     ])
     expect(read((spec) => (spec.ringSets![0]!.rings[1]!.id = 'top'))).toEqual([
       expect.stringContaining('spec-id-twice ringSets[0].rings: what=ring, what=ring-set, id=rings, id=top'),

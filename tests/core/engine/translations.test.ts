@@ -50,15 +50,23 @@ describe('a spec with texts in several languages', () => {
   })
 
   it.each<[string, unknown, string]>([
-    ['an empty text', { en: 'Mains', de: ' ' }, '“name”, “de” is “ ”. Write a name.'],
-    ['something else than a text', { en: 'Mains', de: 3 }, '“name”, “de” is 3. Write a text in quotes.'],
+    [
+      'an empty text',
+      { en: 'Mains', de: ' ' },
+      'spec-part-wrong fits[0].name.de: kind=text, text= , should=name-empty',
+    ],
+    [
+      'something else than a text',
+      { en: 'Mains', de: 3 },
+      'spec-part-wrong fits[0].name.de: kind=value, json=3, should=write-kind, kind=string',
+    ],
     [
       'a language that is not known',
       { en: 'Mains', fr: 'Paliers' },
-      '“name” has “fr”, which no spec has there.',
+      'spec-keys-unknown fits[0].name: keys=fr',
     ],
-    ['no language at all', {}, 'Write the text in one language at least: “en”, “de” or “es”.'],
-    ['a number', 4, '“name” is 4. Write a text in quotes.'],
+    ['no language at all', {}, 'spec-part-wrong fits[0].name: kind=group, should=languages-none'],
+    ['a number', 4, 'spec-part-wrong fits[0].name: kind=value, json=4, should=write-kind, kind=string'],
     ['a list', ['Mains'], 'spec-part-wrong fits[0].name: '],
     ['nothing', undefined, 'spec-part-missing fits[0].name: '],
   ])('is refused with its place where a name is %s', (_, name, start) => {

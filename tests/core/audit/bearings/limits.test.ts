@@ -71,9 +71,7 @@ describe('a target outside its limits', () => {
       auditAfter('skerry-3', (spec) =>
         Object.assign(nth(named(spec.procedures, 'rods').passes, 2), { target: '90 °' }),
       ),
-    ).toContain(
-      'fault target-outside-limits procedures[0].passes[2]: target=90 °, least=57 °, most=63 °',
-    )
+    ).toContain('fault target-outside-limits procedures[0].passes[2]: target=90 °, least=57 °, most=63 °')
     expect(auditAfter('skerry-3', (spec) => (nth(spec.fits, 1).clearance.target = '70 µm'))).toContain(
       'fault target-outside-limits fits[1].clearance: target=70 µm, least=24 µm, most=56 µm',
     )
@@ -116,7 +114,11 @@ describe('a row of thrust washers', () => {
     const lines = auditAfter('fen-1', (spec) => {
       spec.endFloat!.washers![0]!.thickness = '1.85 mm'
     })
-    expect(lines).toEqual([expect.stringContaining('washer-misses-limits endFloat.washers[0]: washer=thin, standard=standard, from=0.05 mm, upTo=0.1 mm, from=0.35 mm, upTo=0.4 mm, from=0.1 mm, upTo=0.3 mm')])
+    expect(lines).toEqual([
+      expect.stringContaining(
+        'washer-misses-limits endFloat.washers[0]: washer=thin, standard=standard, from=0.05 mm, upTo=0.1 mm, from=0.35 mm, upTo=0.4 mm, from=0.1 mm, upTo=0.3 mm',
+      ),
+    ])
   })
 
   it('may leave just the limits', () => {

@@ -8,9 +8,7 @@ describe('bearings along the crank', () => {
       const [first, second] = [nth(spec.case.saddles, 1), nth(spec.case.saddles, 2)]
       ;[first.at, second.at] = [second.at, first.at]
     })
-    expect(lines).toContain(
-      'fault saddles-out-of-order case.saddles[2].at: first=M2, second=M3',
-    )
+    expect(lines).toContain('fault saddles-out-of-order case.saddles[2].at: first=M2, second=M3')
   })
 
   it('that overlap are a fault', () => {
@@ -72,7 +70,11 @@ describe('what sits on a face', () => {
     ])
     expect(
       auditAfter('skerry-3', (spec) => (named(spec.case.dowels, 'dowel-1').at = ['-70 mm', '86 mm'])),
-    ).toEqual([expect.stringContaining('fault outside-outline case.dowels[0].at: what=dowelCalled, dowel=1, face=Case joint, x=-70 mm, y=86 mm')])
+    ).toEqual([
+      expect.stringContaining(
+        'fault outside-outline case.dowels[0].at: what=dowelCalled, dowel=1, face=Case joint, x=-70 mm, y=86 mm',
+      ),
+    ])
   })
 
   it('may sit on its edge', () => {
@@ -95,7 +97,7 @@ describe('what sits on a face', () => {
     })
     expect(lines).toEqual([
       expect.stringMatching(
-        /^fault parts-collide fasteners\[[01]\]\.at: Case joint: fastener [12] and fastener [12] overlap/,
+        /^fault parts-collide fasteners\[[01]\]\.at: .*number=[12], .*number=[12], face=Case joint$/,
       ),
     ])
   })
@@ -109,7 +111,9 @@ describe('what sits on a face', () => {
       named(spec.fasteners, 'case-2').at = [...other]
     })
     expect(lines.filter((line) => line.includes('parts-collide'))).toEqual([
-      expect.stringContaining('parts-collide fasteners[1].at: first=fastenerNumbered, number=1, second=fastenerNumbered, number=2, face=Case joint'),
+      expect.stringContaining(
+        'parts-collide fasteners[1].at: first=fastenerNumbered, number=1, second=fastenerNumbered, number=2, face=Case joint',
+      ),
     ])
   })
 
@@ -127,7 +131,7 @@ describe('what sits on a face', () => {
       auditAfter('skerry-3', (spec) => (named(spec.case.dowels, 'dowel-1').at = ['98 mm', '86 mm'])),
     ).toEqual([
       expect.stringMatching(
-        /^fault parts-collide .*: Case joint: (dowel 1 and fastener 13|fastener 13 and dowel 1)/,
+        /^fault parts-collide .*(dowel=1, .*number=13|number=13, .*dowel=1), face=Case joint$/,
       ),
     ])
   })
@@ -149,8 +153,6 @@ it('an outline that crosses itself is a fault', () => {
     ;[outline[2], outline[3]] = [nth(outline, 3), nth(outline, 2)]
   })
   expect(lines).toContainEqual(
-    expect.stringContaining(
-      'fault outline-crosses-itself case.faces[2].outline: face=Sump face',
-    ),
+    expect.stringContaining('fault outline-crosses-itself case.faces[2].outline: face=Sump face'),
   )
 })

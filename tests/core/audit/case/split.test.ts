@@ -23,7 +23,9 @@ describe('how the halves of a bearing are called', () => {
 
   it('is in the sentences about a chart', () => {
     expect(auditAfter('moor-flat-4', (spec) => (nth(nth(spec.fits, 0).chart, 0).lower = 'M'))).toContainEqual(
-      expect.stringContaining('chart-mixes-against-rule fits[0].chart[0]: fit=Main bearings, housing=A, journal=8, split=left-right, upper=K, lower=M, rule=one-grade'),
+      expect.stringContaining(
+        'chart-mixes-against-rule fits[0].chart[0]: fit=Main bearings, housing=A, journal=8, split=left-right, upper=K, lower=M, rule=one-grade',
+      ),
     )
   })
 })

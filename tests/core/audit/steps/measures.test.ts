@@ -40,7 +40,9 @@ describe('what is measured against limits', () => {
     for (const limits of [{ most: '0.45 mm' }, { least: '0 mm', most: '0.45 mm' }])
       expect(
         moor((spec) => Object.assign(measure(spec, 'pin'), { what: 'ring-gap', new: limits })),
-      ).toContainEqual(expect.stringContaining('ring-gap-may-close steps[8].measures[1].new: name=Pin in its piston'))
+      ).toContainEqual(
+        expect.stringContaining('ring-gap-may-close steps[8].measures[1].new: name=Pin in its piston'),
+      )
     expect(
       moor((spec) =>
         Object.assign(measure(spec, 'pin'), {

@@ -13,9 +13,7 @@ describe('a parts list', () => {
   it('with a part where nothing is fitted, or twice in a step, is a fault', () => {
     expect(
       moor((spec) => (named(spec.parts, 'strainer').usedIn = [{ step: 'end-float', count: 1 }])),
-    ).toEqual([
-      'fault part-where-nothing-is-fitted parts[10].usedIn[0]: part=Oil strainer, step=End float',
-    ])
+    ).toEqual(['fault part-where-nothing-is-fitted parts[10].usedIn[0]: part=Oil strainer, step=End float'])
     const [one, other] = [
       { step: 'sump-on', count: 1 },
       { step: 'sump-on', count: 1 },
@@ -53,9 +51,7 @@ describe('reading a parts list', () => {
       const [line] = spec.parts!
       spec.parts = Array.from({ length: 1000 }, (_, index) => ({ ...line!, id: `part-${index}` }))
     })
-    expect(lines).toEqual([
-      'spec-part-wrong parts: kind=list, length=1000, should=parts-too-many, most=300',
-    ])
+    expect(lines).toEqual(['spec-part-wrong parts: kind=list, length=1000, should=parts-too-many, most=300'])
   })
 
   it('names a step that is not there, an id that is there twice, and a limit that says nothing', () => {

@@ -58,9 +58,7 @@ describe('shells', () => {
   it('chosen before the marks are noted are doubted', () => {
     expect(
       auditAfter('skerry-3', (spec) => (named(spec.steps, 'choose-mains').after = ['case-marks'])),
-    ).toEqual([
-      'doubt step-does-not-wait steps[4].after: step=Choose mains, other=Crank marks',
-    ])
+    ).toEqual(['doubt step-does-not-wait steps[4].after: step=Choose mains, other=Crank marks'])
   })
 
   it('may wait by way of other steps', () => {

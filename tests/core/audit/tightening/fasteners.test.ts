@@ -7,13 +7,15 @@ describe('fasteners that cannot be', () => {
 
   it('of class 11.9 are a fault', () => {
     expect(group((bolts) => (bolts.propertyClass = '11.9'))).toEqual([
-      expect.stringMatching(/^fault property-class-unknown fastenerGroups\[0\]: .*“11\.9”/),
+      expect.stringMatching(/^fault property-class-unknown fastenerGroups\[0\]: propertyClass=11\.9, /),
     ])
   })
 
   it('with a pitch larger than the diameter are a fault', () => {
     expect(group((bolts) => Object.assign(bolts.thread, { pitch: '12.5 mm' }))).toEqual([
-      expect.stringContaining('fault thread-pitch-out-of-range fastenerGroups[0]: diameterMm=10, pitchMm=12.5'),
+      expect.stringContaining(
+        'fault thread-pitch-out-of-range fastenerGroups[0]: diameterMm=10, pitchMm=12.5',
+      ),
     ])
   })
 
@@ -49,9 +51,7 @@ describe('fasteners that cannot be', () => {
     const grip = demoDraft('skerry-3').fastenerGroups[0]!.grip
     const rest = `${Number.parseFloat(grip) - 10} mm`
     expect(group((bolts) => (bolts.layers = layers('1 mm')))).toEqual([
-      expect.stringContaining(
-        `the layers are 11.000 mm together, and the grip is ${Number.parseFloat(grip).toFixed(3)} mm`,
-      ),
+      expect.stringContaining(`layers=11 mm, grip=${Number.parseFloat(grip)} mm`),
     ])
     expect(group((bolts) => (bolts.layers = layers(rest)))).toEqual([])
   })

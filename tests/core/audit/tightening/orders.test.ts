@@ -62,7 +62,9 @@ describe('an order of a full pass', () => {
     })
     expect(lines).toEqual([
       expect.stringContaining('fault order-repeats procedures[1].orders[0].sequence'),
-      expect.stringContaining('fault order-misses procedures[1].orders[0].sequence: procedure=Case bolts, order=from-the-middle, group=Case bolts, numbers=5'),
+      expect.stringContaining(
+        'fault order-misses procedures[1].orders[0].sequence: procedure=Case bolts, order=from-the-middle, group=Case bolts, numbers=5',
+      ),
     ])
   })
 
@@ -78,7 +80,9 @@ describe('an order of a full pass', () => {
         sequence(spec, 'sump', 'all').splice(4)
       }),
     ).toEqual([
-      expect.stringContaining('order-misses procedures[3].orders[0].sequence: procedure=Sump screws, order=all, group=Sump screws, numbers=S5 S6 S7 S8 S9 S10 S11 S12 S13 S14 S15 S16'),
+      expect.stringContaining(
+        'order-misses procedures[3].orders[0].sequence: procedure=Sump screws, order=all, group=Sump screws, numbers=S5 S6 S7 S8 S9 S10 S11 S12 S13 S14 S15 S16',
+      ),
     ])
   })
 })
@@ -113,7 +117,11 @@ describe('fasteners that are forgotten', () => {
         const sump = named(spec.procedures, 'sump')
         sump.passes = sump.passes.filter(({ kind }) => kind !== 'recheck')
       }),
-    ).toEqual([expect.stringContaining('doubt order-unused procedures[3].orders[1]: procedure=Sump screws, order=first-four')])
+    ).toEqual([
+      expect.stringContaining(
+        'doubt order-unused procedures[3].orders[1]: procedure=Sump screws, order=first-four',
+      ),
+    ])
   })
 })
 

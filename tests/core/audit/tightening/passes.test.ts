@@ -77,7 +77,9 @@ describe('a recheck', () => {
 
   it('above what was pulled is doubted: it would move what it only checks', () => {
     expect(withPasses(() => [torque('15 N·m'), recheck('18 N·m')])).toEqual([
-      expect.stringContaining('doubt recheck-above-last procedures[0].passes[1].target: procedure=Rod bolts, pass=2, numbers=R1 R2 R3 R4 R5 R6, target=18 N·m, last=15 N·m'),
+      expect.stringContaining(
+        'doubt recheck-above-last procedures[0].passes[1].target: procedure=Rod bolts, pass=2, numbers=R1 R2 R3 R4 R5 R6, target=18 N·m, last=15 N·m',
+      ),
     ])
   })
 })
