@@ -41,14 +41,23 @@ export function titleOf({ title }: HelpTopic, shown: Words): string {
   return typeof title === 'string' ? title : title(shown)
 }
 
-/** What has every word of the query in it; what has them in its title or term comes first. */
+/**
+ * What has every word of the query in it, be it within a longer word. First comes what has them in its title or term, and among these
+ * what has them as whole words: `par` is the Spanish torque, and stands in every `para`.
+ */
 export function searchHelp({ topics, meanings }: HelpWords, shown: Words, query: string): FoundHelp {
   const words = folded(query).split(' ').filter(Boolean)
   if (words.length === 0) return { topics: [], terms: [] }
   const has = (text: string) => words.every((word) => folded(text).includes(word))
+  const hasWhole = (text: string) => words.every((word) => ` ${folded(text)} `.includes(` ${word} `))
   const firstBy = <Id>(ids: readonly Id[], name: (id: Id) => string, all: (id: Id) => string) => {
     const found = ids.filter((id) => has(`${name(id)} ${all(id)}`))
-    return [...found.filter((id) => has(name(id))), ...found.filter((id) => !has(name(id)))]
+    const rankOf = (id: Id) =>
+      hasWhole(name(id)) ? 0 : has(name(id)) ? 1 : hasWhole(`${name(id)} ${all(id)}`) ? 2 : 3
+    return found
+      .map((id) => ({ id, rank: rankOf(id) }))
+      .toSorted((one, other) => one.rank - other.rank)
+      .map(({ id }) => id)
   }
   return {
     topics: firstBy(

@@ -112,6 +112,7 @@ describe('a search in the help', () => {
     ['en', 'RING rings', 'rings'],
     ['de', 'stoss ringe', 'rings'],
     ['de', 'unterbrechung', 'interrupted'],
+    ['de', 'Drehwinkel', 'angle'],
     ['es', 'cordon', 'bead'],
     ['es', 'INTERRUPCIÓN', 'interrupted'],
   ] as const)('in %s for “%s” finds the topic %s first', (language, query, topic) => {
@@ -122,6 +123,12 @@ describe('a search in the help', () => {
     const found = topicsOf('en', 'angle')
     expect(found[0]).toBe('angle')
     expect(found.length).toBeGreaterThan(1)
+  })
+
+  it('puts those with it as a word before those with it in a longer one: “par” is the Spanish torque, and stands in “para”', () => {
+    const found = topicsOf('es', 'par')
+    expect(found.slice(0, 3)).toContain('angle')
+    expect(found.length).toBeGreaterThan(10)
   })
 
   it('finds what the window writes on a button that a topic names', () => {

@@ -31,8 +31,8 @@ export const tightening: TopicsOf<'tightening'> = {
     ],
   },
   angle: {
-    title: 'Um einen Winkel drehen',
-    whatFor: 'Nach dem Drehmoment wird um einen Winkel weitergedreht, damit die Reibung weniger zählt.',
+    title: 'Nach Drehwinkel anziehen',
+    whatFor: 'Nach dem Drehmoment wird um einen Drehwinkel weitergedreht, damit die Reibung weniger zählt.',
     how: [
       'Den Kopf markieren oder eine Winkelscheibe aufsetzen. Die Zeichnung zeigt, wo der Griff beginnt und wo er ankommt.',
       'Den Griff auf der Zeichnung dorthin bewegen, wo der eigene steht: ziehen oder ← und → drücken.',
