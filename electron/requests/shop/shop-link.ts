@@ -5,6 +5,7 @@ import type { Store } from '../../store/index.ts'
 import type { OpenBuildCache } from '../open-build-cache.ts'
 import { Sender } from './sender.ts'
 import { BuildReceiver } from './build-receiver.ts'
+import { isSoon } from './soon.ts'
 
 /** Opens the way to an archive; whether anything answers there, its first question shows. */
 export type OpenArchive = (address: ShopAddress, password: string | null) => Outcome<ShopArchive>
@@ -13,6 +14,8 @@ export type OpenArchive = (address: ShopAddress, password: string | null) => Out
 const greetEveryMs = 300_000
 /** After what came could not be taken in, for want of an answer. */
 const againMs = 5_000
+/** How long an answer that came late is as good as asked for: the page that hears of it reads again. */
+const freshMs = 2_000
 /** How many builds are asked for at once. */
 const atOnce = 200
 
@@ -31,6 +34,9 @@ export class ShopLink {
   #again: NodeJS.Timeout | null = null
   #taking: Promise<void> | null = null
   #greeted: Problem | null = null
+  #looking: Promise<void> | null = null
+  /** When the benches were last answered too late for the page that asked; 0 for never. */
+  #cameLateMs = 0
   #isStopped = false
   /** The last change that was announced. */
   #seen: number
@@ -194,9 +200,34 @@ export class ShopLink {
   }
 
   /** Also which benches have come since. */
-  async lookWhoIsThere(): Promise<void> {
+  lookWhoIsThere(): Promise<void> {
+    return (this.#looking ??= this.#askWhoIsThere().finally(() => (this.#looking = null)))
+  }
+
+  async #askWhoIsThere(): Promise<void> {
     const benches = await this.archive.benches()
     if (benches.ok) this.#benches = benches.value
+  }
+
+  /** The same for a page, which does not wait for a slow network: what comes later is announced. */
+  async lookWhoIsThereSoon(): Promise<void> {
+    const nowMs = () => this.#services.now().getTime()
+    if (Math.abs(nowMs() - this.#cameLateMs) < freshMs) return
+    const looked = this.lookWhoIsThere()
+    if (await isSoon(looked)) return
+    void looked.then(() => {
+      this.#cameLateMs = nowMs()
+      this.#services.news('')
+    })
+  }
+
+  /** Takes in what the archive has of a build that is here too; what comes later than a page waits for is announced. */
+  async takeSoon(build: string): Promise<void> {
+    const taken = this.take(build)
+    if (await isSoon(taken)) return
+    void taken.then((late) => {
+      if (late.ok && late.value) this.#services.news(build)
+    })
   }
 }
 

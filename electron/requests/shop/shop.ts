@@ -16,7 +16,7 @@ export function shopRequests({
   return {
     'shop.read': async () => {
       // While nobody answers, nobody is asked: the page is not to wait for it.
-      if (desk.link?.archive.connection().kind === 'open') await desk.link.lookWhoIsThere()
+      if (desk.link?.archive.connection().kind === 'open') await desk.link.lookWhoIsThereSoon()
       return done(desk.state())
     },
 
@@ -38,9 +38,10 @@ export function shopRequests({
     },
 
     'shop.open': async ({ build }) => {
+      const isHere = store.build(build) !== null
       // While nobody answers, nobody is asked, unless nothing is here.
-      const isAsked = desk.link !== null && (desk.cut() === null || store.build(build) === null)
-      const taken = isAsked ? await desk.link.take(build) : null
+      if (isHere && desk.cut() === null) await desk.link?.takeSoon(build)
+      const taken = isHere || desk.link === null ? null : await desk.link.take(build)
       const opened = openBuild(store, build)
       // What was taken in before is shown as of then; why it is not of now, the page says anyway.
       if (!opened.ok) return taken === null || taken.ok ? opened : taken
