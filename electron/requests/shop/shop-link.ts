@@ -200,11 +200,7 @@ export class ShopLink {
   }
 
   /** Also which benches have come since. */
-  lookWhoIsThere(): Promise<void> {
-    return (this.#looking ??= this.#askWhoIsThere().finally(() => (this.#looking = null)))
-  }
-
-  async #askWhoIsThere(): Promise<void> {
+  async lookWhoIsThere(): Promise<void> {
     const benches = await this.archive.benches()
     if (benches.ok) this.#benches = benches.value
   }
@@ -213,7 +209,7 @@ export class ShopLink {
   async lookWhoIsThereSoon(): Promise<void> {
     const nowMs = () => this.#services.now().getTime()
     if (Math.abs(nowMs() - this.#cameLateMs) < freshMs) return
-    const looked = this.lookWhoIsThere()
+    const looked = (this.#looking ??= this.lookWhoIsThere().finally(() => (this.#looking = null)))
     if (await isSoon(looked)) return
     void looked.then(() => {
       this.#cameLateMs = nowMs()
