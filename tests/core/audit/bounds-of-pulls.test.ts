@@ -50,7 +50,7 @@ describe('the bounds of pulls', () => {
     expect(passes(torque, turn, loosen, torque, turn)).toEqual([])
     expect(passes(torque, turn, torque, turn)).toEqual([])
     // From nothing a turn goes further than from a torque: not by 15 N·m's worth, but it is told by its pass.
-    expect(passes(torque, turn, turn)[0]).toContain('pass 3')
+    expect(passes(torque, turn, turn)[0]).toContain('pass=3,')
   })
 
   it('a turn without a torque before it, or after loosening, begins from no load at all', () => {
@@ -59,7 +59,7 @@ describe('the bounds of pulls', () => {
       const lines = found('turn-leaves-elastic-line', (spec) => {
         rods(spec).passes = kinds.map((kind) => ({ order, ...kind })) as never
       })
-      return Number(/takes Rod bolts to ([\d.]+) kN/.exec(lines[0] ?? '')?.[1])
+      return Number(/preload=([\d.]+) kN/.exec(lines[0] ?? '')?.[1])
     }
     const turn = (target: string) => ({ kind: 'angle', target })
     const loosened = [{ kind: 'torque', target: '15 N·m' }, { kind: 'loosen' }]

@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { correctedFloat, gapFault, washerFor } from '../../../core/bearing/index.ts'
-import { sentenceOf } from '../../../core/problem/index.ts'
 import { nanometres } from '../../../core/quantity/index.ts'
 import type { EndFloat } from '../../../core/engine/index.ts'
 import { called, mm } from './fits.ts'
 import { checkProperty } from '../../property.ts'
+import { lineOf } from '../../problem-line.ts'
 
 const row = (name: string, thickness: number, floatFrom: number, floatTo: number) => ({
   name: called(name),
@@ -24,7 +24,7 @@ const pumpFloat: EndFloat = {
 
 function washer(float: number, endFloat = pumpFloat): string {
   const found = washerFor(endFloat, mm(float))
-  return found.ok ? found.value.name.text : sentenceOf(found.problem)
+  return found.ok ? found.value.name.text : lineOf(found.problem)
 }
 
 describe('thrust washers by the table', () => {
@@ -45,10 +45,7 @@ describe('thrust washers by the table', () => {
   })
 
   it.each([0.31, 0.079, 0.401])('what %d mm asks for is not defined', (float) => {
-    expect(washer(float)).toBe(
-      `M3: which washers an end float of ${float.toFixed(3)} mm asks for is not defined in the spec. ` +
-        'Measure again; if it stays, ask the maker.',
-    )
+    expect(washer(float)).toBe(`washer-not-defined: place=M3, float=${float} mm`)
   })
 
   it('are never given by a row that does not hold the float', () => {
@@ -63,7 +60,7 @@ describe('thrust washers by the table', () => {
   })
 
   it('are not defined without a table', () => {
-    expect(washer(0.1, { ...pumpFloat, washers: [] })).toMatch(/is not defined/)
+    expect(washer(0.1, { ...pumpFloat, washers: [] })).toBe('washer-not-defined: place=M3, float=0.1 mm')
   })
 })
 

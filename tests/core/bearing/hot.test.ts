@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { exactly, hotClearance } from '../../../core/bearing/index.ts'
-import { sentenceOf } from '../../../core/problem/index.ts'
 import { celsius } from '../../../core/quantity/index.ts'
 import { mm, pumpMains, um } from './fits.ts'
+import { lineOf } from '../../problem-line.ts'
 
 const sizes = { bore: exactly(mm(56.01)), journal: exactly(mm(52)) }
 const wall = { least: mm(1.986), most: mm(1.989) }
@@ -16,7 +16,7 @@ function hot(fit = pumpMains, temperature?: number) {
     sizes,
     temperature === undefined ? undefined : celsius(temperature),
   )
-  return clearance.ok ? clearance.value.nominal : sentenceOf(clearance.problem)
+  return clearance.ok ? clearance.value.nominal : lineOf(clearance.problem)
 }
 
 describe('hot clearance', () => {
@@ -39,7 +39,7 @@ describe('hot clearance', () => {
 
   it('is not told without the materials, nor at 900 °C', () => {
     const { warm: _, ...unnamed } = pumpMains
-    expect(hot(unnamed)).toMatch(/^M1: the spec does not say how much the parts expand/)
-    expect(hot(pumpMains, 900)).toMatch(/^900 °C is not a temperature for oil/)
+    expect(hot(unnamed)).toBe('expansion-unknown: place=M1')
+    expect(hot(pumpMains, 900)).toMatch(/^temperature-not-sensible: of=oil, temperature=900 °C/)
   })
 })

@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { thrustPairFor, washersToGet } from '../../../core/bearing/index.ts'
-import { sentenceOf } from '../../../core/problem/index.ts'
 import type { EndFloat } from '../../../core/engine/index.ts'
 import { inMillimetres, nanometres } from '../../../core/quantity/index.ts'
 import { checkProperty } from '../../property.ts'
 import { called, mm } from './fits.ts'
+import { lineOf } from '../../problem-line.ts'
 
 const washer = (name: string, thickness: number) => ({ name: called(name), thickness: mm(thickness) })
 const [thin, standard, thick] = [washer('thin', 2.45), washer('standard', 2.5), washer('thick', 2.55)]
@@ -16,7 +16,7 @@ const mixed: EndFloat = { ...alike, mixed: true }
 
 function chosen(endFloat: EndFloat, measured: number, fitted: readonly (typeof thin)[]): string {
   const pair = thrustPairFor(endFloat, mm(measured), fitted)
-  if (!pair.ok) return sentenceOf(pair.problem)
+  if (!pair.ok) return lineOf(pair.problem)
   const { first, second, float } = pair.value
   return `${first.name.text} + ${second.name.text}: ${inMillimetres(float).toFixed(3)}`
 }
@@ -45,8 +45,7 @@ describe('thrust washers by their thickness', () => {
 
   it('are not chosen where none leaves a float within its limits, and the nearest are reported', () => {
     expect(chosen(alike, 0.45, [standard, standard])).toBe(
-      'M3: no thrust washers of the spec leave an end float of 0.100 mm to 0.200 mm in a gap of 5.450 mm; nearest are thick and ' +
-        'thick with 0.350 mm. Measure again; if it stays, crank or saddle is worn.',
+      'no-thrust-pair: place=M3, gap=5.45 mm, first=thick, second=thick, float=0.35 mm, least=0.1 mm, most=0.2 mm',
     )
   })
 

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import type { z } from 'zod'
-import type { Problem } from '../../../core/problem/index.ts'
+import { lineOf } from '../../problem-line.ts'
 import { readSpec, type engineSpec, type EngineSpec } from '../../../core/engine/index.ts'
 import { audit, type Finding } from '../../../core/audit/index.ts'
 import { engineFile, shippedFile } from '../../engine-files.ts'
@@ -72,23 +72,6 @@ export function readLines(text: string): readonly string[] {
   const reading = readSpec(text)
   return reading.ok ? [] : reading.problems.map(lineOf)
 }
-
-function lineOf(problem: Problem): string {
-  const facts = factsIn('', problem.facts).join(', ')
-  return `${problem.code} ${problem.path}${facts === '' ? '' : `: ${facts}`}`
-}
-
-/** What a problem says, each fact by its name: `least=30 µm`. Its place is left out: the path says it. */
-function factsIn(name: string, fact: unknown): readonly string[] {
-  if (fact === null || fact === undefined || fact === '' || fact === false || name === 'place') return []
-  if (typeof fact !== 'object') return [`${name}=${String(fact)}`]
-  if (Array.isArray(fact)) return fact.length === 0 ? [] : [`${name}=${fact.flatMap(valuesIn).join(' ')}`]
-  if ('amount' in fact && 'unit' in fact) return [`${name}=${`${fact.amount} ${fact.unit}`.trim()}`]
-  return Object.entries(fact).flatMap(([key, each]) => factsIn(key === 'code' ? name : key, each))
-}
-
-const valuesIn = (entry: unknown): readonly string[] =>
-  typeof entry === 'object' ? factsIn('', entry) : [String(entry)]
 
 /** The entry of a list with this id; a test that names none is wrong. */
 export function named<Entry extends { readonly id: string }>(

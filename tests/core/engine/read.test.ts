@@ -55,7 +55,7 @@ describe('a file that is not JSON', () => {
     ['{} {}', 'line=1, column=4, found={, wanted=nothing'],
     ['{ "id": "a\nb" }', 'line=1, column=9, found="a, wanted=value'],
   ])('%j is reported with its line and column', (text, words) => {
-    expect(readLines(text)).toEqual([expect.stringContaining(`spec-not-json : ${words}`)])
+    expect(readLines(text)).toEqual([expect.stringContaining(`spec-not-json: ${words}`)])
   })
 
   it('is reported where it breaks off, anywhere in a real one', () => {
@@ -69,7 +69,7 @@ describe('a file that is not JSON', () => {
 
   it('may not give one key twice, where JSON itself would silently take the last', () => {
     expect(readLines('{\n "target": "24 N·m",\n "target": "42 N·m" }')).toEqual([
-      'spec-key-twice : line=3, column=2, found="target", key="target"',
+      'spec-key-twice: line=3, column=2, found="target", key="target"',
     ])
   })
 
@@ -92,9 +92,9 @@ describe('a spec of the wrong shape', () => {
       'spec-part-wrong bedplateSpec: kind=value, json=2, should=version-of-spec, version=1',
     ])
     expect(readLines('null')).toEqual([
-      'spec-part-wrong : kind=value, json=null, should=write-kind, kind=object',
+      'spec-part-wrong: kind=value, json=null, should=write-kind, kind=object',
     ])
-    expect(readLines('[]')).toEqual(['spec-part-wrong : kind=list, length=0, should=write-kind, kind=object'])
+    expect(readLines('[]')).toEqual(['spec-part-wrong: kind=list, length=0, should=write-kind, kind=object'])
   })
 
   it('names what is missing, what is unknown and what is wrong, all at once', () => {
@@ -106,7 +106,7 @@ describe('a spec of the wrong shape', () => {
     expect(lines).toEqual([
       'spec-part-missing summary: should=write-kind, kind=string',
       'spec-part-wrong revision: kind=value, json=7, should=write-kind, kind=string',
-      'spec-keys-unknown : keys=colour',
+      'spec-keys-unknown: keys=colour',
     ])
   })
 
@@ -179,7 +179,7 @@ describe('a spec of the wrong shape', () => {
 
   it('may not reach into the prototype', () => {
     const text = demoText('skerry-3').replace('{', '{ "__proto__": { "name": "x" },')
-    expect(readLines(text)).toEqual([expect.stringContaining('spec-keys-unknown : keys=__proto__')])
+    expect(readLines(text)).toEqual([expect.stringContaining('spec-keys-unknown: keys=__proto__')])
     expect('name' in {}).toBe(false)
   })
 
@@ -196,6 +196,6 @@ describe('a spec of the wrong shape', () => {
       for (const fastener of spec.fasteners) Object.assign(fastener, { at: 1, number: 1, group: 1 })
     })
     expect(lines).toHaveLength(101)
-    expect(lines.at(-1)).toBe('spec-more-problems : count=32')
+    expect(lines.at(-1)).toBe('spec-more-problems: count=32')
   })
 })

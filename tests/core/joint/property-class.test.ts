@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { proofLoad, propertyClasses, strengthOf } from '../../../core/joint/index.ts'
-import { sentenceOf } from '../../../core/problem/index.ts'
 import { valueOf, m8, thread } from './workshop.ts'
+import { lineOf } from '../../problem-line.ts'
 
 describe('a property class', () => {
   it('promises more the higher it is', () => {
@@ -35,7 +35,7 @@ describe('a property class', () => {
     const refused = strengthOf('11.9', m8.thread)
     if (refused.ok) throw new Error('class 11.9 was taken')
     expect(refused.problem.code).toBe('property-class-unknown')
-    const sentence = sentenceOf(refused.problem)
+    const sentence = lineOf(refused.problem)
     for (const name of [...propertyClasses, '11.9']) expect(sentence).toContain(name)
   })
 

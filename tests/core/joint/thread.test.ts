@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { formatThread, threadOf } from '../../../core/joint/index.ts'
-import { sentenceOf } from '../../../core/problem/index.ts'
 import { lengthOf, millimetres } from '../../../core/quantity/index.ts'
 import { thread } from './workshop.ts'
+import { lineOf } from '../../problem-line.ts'
 
 describe('a thread', () => {
   it('is named with its pitch', () => {
@@ -33,10 +33,10 @@ describe('a thread', () => {
     })
   })
 
-  it('is refused in a sentence that names both sizes', () => {
+  it('is refused with both sizes', () => {
     const refused = threadOf(millimetres(8), lengthOf(20, 'mm'))
     if (refused.ok) throw new Error('a pitch of 20 mm on 8 mm was taken')
-    expect(sentenceOf(refused.problem)).toMatch(/20 mm.*8 mm/)
+    expect(lineOf(refused.problem)).toMatch(/diameterMm=8\b.*pitchMm=20\b/)
   })
 
   // ISO 261: the finest pitches of M6, M10, M12, M33 and M100. Remembered; half of each leaves room for adjusting screws.

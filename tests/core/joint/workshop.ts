@@ -6,12 +6,13 @@ import {
   type Screw,
   type Thread,
 } from '../../../core/joint/index.ts'
-import { sentenceOf, type Outcome } from '../../../core/problem/index.ts'
+import type { Outcome } from '../../../core/problem/index.ts'
 import { inMillimetres, millimetres, newtonMetres, type Torque } from '../../../core/quantity/index.ts'
+import { lineOf } from '../../problem-line.ts'
 
 /** The value of an outcome that a test knows to be good. */
 export function valueOf<Value>(outcome: Outcome<Value>): Value {
-  if (!outcome.ok) throw new Error(sentenceOf(outcome.problem))
+  if (!outcome.ok) throw new Error(lineOf(outcome.problem))
   return outcome.value
 }
 

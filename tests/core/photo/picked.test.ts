@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { checkPicked, mostPickedBytes, pictureHeadBytes } from '../../../core/photo/index.ts'
-import { sentenceOf } from '../../../core/problem/index.ts'
 import { jpegOf, pictureFile } from '../../photos/files.ts'
+import { lineOf } from '../../problem-line.ts'
 
 const codeOf = (name: string, size: number, head: Uint8Array) => {
   const checked = checkPicked(name, size, head)
@@ -28,7 +28,9 @@ describe('a picture that somebody brings', () => {
     expect(codeOf('panorama.jpg', 200_000_000, jpegOf())).toBe('photo-too-large')
     expect(codeOf('panorama.jpg', mostPickedBytes, jpegOf())).toBeNull()
     const checked = checkPicked('panorama.jpg', 200_000_000, new Uint8Array())
-    expect(checked.ok ? '' : sentenceOf(checked.problem)).toContain('has 200 MB, and a photo may have 60')
+    expect(checked.ok ? '' : lineOf(checked.problem)).toContain(
+      'photo-too-large: name=panorama.jpg, megabytes=200, most=60',
+    )
   })
 
   it.each([

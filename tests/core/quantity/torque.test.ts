@@ -1,6 +1,5 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { sentenceOf } from '../../../core/problem/index.ts'
 import {
   amountsIn,
   newtonMetres,
@@ -11,6 +10,7 @@ import {
 } from '../../../core/quantity/index.ts'
 import { en } from '../../../core/words/index.ts'
 import { checkProperty } from '../../property.ts'
+import { lineOf } from '../../problem-line.ts'
 
 const shown = amountsIn(en)
 
@@ -94,7 +94,7 @@ describe('a torque as it is typed', () => {
   it('names the units to choose from when none was typed', () => {
     const read = parseTorque('24')
     if (read.ok) throw new Error('a torque without a unit was read')
-    for (const unit of torqueUnits) expect(sentenceOf(read.problem)).toContain(unit)
+    for (const unit of torqueUnits) expect(lineOf(read.problem)).toContain(unit)
   })
 
   it('reads back what was printed, to half the last place', () => {

@@ -1,14 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { sentenceOf } from '../../../core/problem/index.ts'
 import { degrees } from '../../../core/quantity/index.ts'
 import { inFlats, swings, type Grip } from '../../../core/tightening/index.ts'
 import { en } from '../../../core/words/index.ts'
 import { checkProperty } from '../../property.ts'
+import { lineOf } from '../../problem-line.ts'
 
 function split(total: number, room: number, grip: Grip): readonly number[] | string {
   const found = swings(degrees(total), degrees(room), grip)
-  return found.ok ? found.value.map(({ by }) => by) : sentenceOf(found.problem)
+  return found.ok ? found.value.map(({ by }) => by) : lineOf(found.problem)
 }
 
 describe('swings of a handle', () => {
@@ -64,10 +64,7 @@ describe('swings of a handle', () => {
   })
 
   it('refuses a hexagon end that cannot reach the next flat, and says what can', () => {
-    expect(split(90, 45, 'hexagon')).toBe(
-      'With 45° to swing, a hexagon end cannot be taken off and put back on: that needs 60°. Use a ' +
-        'ratchet, or a bi-hexagon ring, which needs 30°.',
-    )
+    expect(split(90, 45, 'hexagon')).toBe('room-too-small: room=45 °, flat=60 °, grip=hexagon')
   })
 
   it('needs no second flat for a turn that fits into the room', () => {
@@ -76,20 +73,17 @@ describe('swings of a handle', () => {
   })
 
   it('refuses an angle of 4,000°', () => {
-    expect(split(4000, 60, 'hexagon')).toBe(
-      'A turn of 4000° is more than any pass asks for: 720° is the most here, two full turns. Read the ' +
-        'value again.',
-    )
+    expect(split(4000, 60, 'hexagon')).toBe('turn-out-of-range: typed=4000 °, most=720 °')
   })
 
   it('takes two full turns and no more', () => {
     expect(split(720, 360, 'hexagon')).toEqual([360, 360])
-    expect(split(720.5, 360, 'hexagon')).toContain('A turn of 720.5°')
+    expect(split(720.5, 360, 'hexagon')).toContain('turn-out-of-range: typed=720.5 °, most=720 °')
   })
 
   it('refuses no turn and no room', () => {
-    expect(split(0, 60, 'hexagon')).toContain('A turn of 0° turns nothing')
-    expect(split(90, 0, 'ratchet')).toContain('no room to swing')
+    expect(split(0, 60, 'hexagon')).toContain('turn-missing')
+    expect(split(90, 0, 'ratchet')).toContain('no-room')
   })
 })
 

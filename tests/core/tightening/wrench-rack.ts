@@ -1,4 +1,4 @@
-import { sentenceOf, type Outcome } from '../../../core/problem/index.ts'
+import type { Outcome } from '../../../core/problem/index.ts'
 import { newtonMetres } from '../../../core/quantity/index.ts'
 import {
   adapter,
@@ -7,6 +7,7 @@ import {
   type TorqueWindow,
   type Wrench,
 } from '../../../core/tightening/index.ts'
+import { lineOf } from '../../problem-line.ts'
 
 /** A click wrench from 20 to 100 N·m in whole ones, ±4 %, calibrated in March. */
 export const written = {
@@ -44,6 +45,6 @@ export function window(target: number, least: number, most: number): TorqueWindo
 }
 
 export function valueOf<Value>(outcome: Outcome<Value>): Value {
-  if (!outcome.ok) throw new Error(sentenceOf(outcome.problem))
+  if (!outcome.ok) throw new Error(lineOf(outcome.problem))
   return outcome.value
 }

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import { engineSpec } from '../../../../core/engine/index.ts'
 import { audit } from '../../../../core/audit/index.ts'
 import { winchEngine } from '../../tightening/winch-engine.ts'
+import { lineOf } from '../../../problem-line.ts'
 
 type Passes = readonly unknown[]
 
@@ -12,9 +12,7 @@ function findings(passes: Passes): readonly string[] {
   const parsed = engineSpec.shape.procedures.parse([
     { id: 'caps', name: caps!.name, face: caps!.face, orders: caps!.orders, passes },
   ])
-  return audit({ ...winchEngine, procedures: [...parsed, ...others] }).map(({ problem }) =>
-    sentenceOf(problem),
-  )
+  return audit({ ...winchEngine, procedures: [...parsed, ...others] }).map(({ problem }) => lineOf(problem))
 }
 
 const torque = { kind: 'torque', order: 'all', target: '40 N·m' }
@@ -30,7 +28,9 @@ describe('audit of measured passes', () => {
   it('tells of a stretch of fasteners that were not measured before', () => {
     const stretch = { kind: 'stretch', order: 'all', least: '0.1 mm', most: '0.15 mm' }
     const sentences = findings([{ kind: 'length', order: 'first-two' }, torque, stretch, used])
-    expect(sentences.join(' ')).toContain('the stretch of 3 and 4 has no length to compare with')
+    expect(sentences.join(' ')).toContain(
+      'stretch-without-length procedures[0].passes[2]: procedure=Main caps, pass=3, numbers=3 4',
+    )
   })
 
   it('doubts a length that is taken when the first torque has stretched the bolts already', () => {
@@ -42,7 +42,7 @@ describe('audit of measured passes', () => {
       stretch,
     ])
     expect(late.join(' ')).toContain(
-      'Main caps, pass 2: 1, 2, 3 and 4 would be measured when they are tightened already',
+      'length-after-pull procedures[0].passes[1]: procedure=Main caps, pass=2, numbers=1 2 3 4',
     )
     const loosened = findings([
       torque,
@@ -52,7 +52,9 @@ describe('audit of measured passes', () => {
       stretch,
       used,
     ])
-    expect(loosened.join(' ')).not.toContain('tightened already')
+    expect(loosened.join(' ')).not.toContain(
+      'length-after-pull procedures[0].passes[1]: procedure=Main caps, pass=2, numbers=1 2 3 4',
+    )
   })
 
   it('doubts a stretch of 3 % of the clamped length: the bolts clamp 60 mm', () => {
@@ -63,18 +65,24 @@ describe('audit of measured passes', () => {
         { kind: 'stretch', order: 'all', least: '0.1 mm', most },
         used,
       ]).join(' ')
-    expect(stretched('1.8 mm')).toContain('a stretch of 1.800 mm is 3.0 % of the 60 mm that Cap bolts clamp')
-    expect(stretched('0.6 mm')).not.toContain('of the 60 mm')
-    expect(stretched('0.601 mm')).toContain('1.0 % of the 60 mm')
+    expect(stretched('1.8 mm')).toContain(
+      'stretch-large procedures[0].passes[2].most: procedure=Main caps, pass=3, group=Cap bolts, most=1.8 mm, grip=60 mm, percent=3 %',
+    )
+    expect(stretched('0.6 mm')).not.toContain('stretch-large')
+    expect(stretched('0.601 mm')).toContain(
+      'stretch-large procedures[0].passes[2].most: procedure=Main caps, pass=3, group=Cap bolts, most=0.601 mm, grip=60 mm, percent=1 %',
+    )
   })
 
   it('doubts a torque after a turn, unless it was loosened between', () => {
     const angle = { kind: 'angle', order: 'all', target: '30 °' }
     expect(findings([torque, angle, torque, used]).join(' ')).toContain(
-      'Main caps, pass 3: 1, 2, 3 and 4 would be torqued after they were turned by an angle',
+      'torque-after-turn procedures[0].passes[2]: procedure=Main caps, pass=3, numbers=1 2 3 4',
     )
     const between = findings([torque, angle, { kind: 'loosen', order: 'all' }, torque, used])
-    expect(between.join(' ')).not.toContain('after they were turned')
+    expect(between.join(' ')).not.toContain(
+      'torque-after-turn procedures[0].passes[2]: procedure=Main caps, pass=3, numbers=1 2 3 4',
+    )
   })
 
   it('tells of limits the wrong way round', () => {
@@ -93,7 +101,7 @@ describe('audit of measured passes', () => {
   it('tells of a recheck of fasteners that its order has not', () => {
     const sentences = findings([torque, { ...used, only: ['cap-1', 'cap-4'] }])
     expect(sentences.join(' ')).toMatch(
-      /Main caps, pass 2: .*would be rechecked and are not in the pass’s order/,
+      /recheck-outside-order procedures\[0\]\.passes\[1\]\S*: procedure=Main caps, pass=2/,
     )
   })
 
@@ -104,7 +112,9 @@ describe('audit of measured passes', () => {
       target: '60 °',
       others: [{ fasteners: ['cap-2'], target: '4000 °' }],
     }
-    expect(findings([torque, angle, used]).join(' ')).toContain('is more than a full turn')
+    expect(findings([torque, angle, used]).join(' ')).toContain(
+      'angle-beyond-a-turn procedures[0].passes[1].target: procedure=Main caps, pass=2, angle=4000 °',
+    )
   })
 })
 

@@ -10,11 +10,11 @@ import {
   sizesFrom,
   type MeasuredBearing,
 } from '../../../../core/bearing/index.ts'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import { amountsIn, celsius, nanometres, type Length } from '../../../../core/quantity/index.ts'
 import { band, mm, pumpMains, um } from '../fits.ts'
 import { checkProperty } from '../../../property.ts'
 import { en } from '../../../../core/words/index.ts'
+import { lineOf } from '../../../problem-line.ts'
 
 const shown = amountsIn(en)
 
@@ -30,16 +30,16 @@ function sizesOf(measured: MeasuredBearing) {
 
 function proposeByReadings(bearing: MeasuredBearing, uncertainty: Length) {
   const sizes = sizesOf(bearing)
-  if (!sizes.ok) throw new Error(sentenceOf(sizes.problem))
+  if (!sizes.ok) throw new Error(lineOf(sizes.problem))
   return proposeBySizes(pumpMains, 'M2', sizes.value, uncertainty)
 }
 
 function proposed(bearing: MeasuredBearing, uncertainty = um(0), fit = pumpMains) {
   const sizes = sizesOf(bearing)
-  if (!sizes.ok) return sentenceOf(sizes.problem)
+  if (!sizes.ok) return lineOf(sizes.problem)
   const { upper, lower, problem } = proposeBySizes(fit, 'M2', sizes.value, uncertainty)
   if (upper !== null && lower !== null) return `${upper.grade}/${lower.grade}`
-  return problem === null ? 'nothing' : sentenceOf(problem)
+  return problem === null ? 'nothing' : lineOf(problem)
 }
 
 describe('the clearance from readings', () => {
@@ -63,9 +63,8 @@ describe('the clearance from readings', () => {
   it('needs a bore larger than the journal', () => {
     expect(sizesOf(measured([52], [52])).ok).toBe(false)
     const sizes = sizesOf(measured([51.99], [52]))
-    expect(sizes.ok ? '' : sentenceOf(sizes.problem)).toBe(
-      'M2: the bore, 51.990 mm, is not larger than the journal, 52.000 mm. Check that both belong here and ' +
-        'measure again.',
+    expect(sizes.ok ? '' : lineOf(sizes.problem)).toBe(
+      'bore-not-above-journal: place=M2, bore=51.99 mm, journal=52 mm',
     )
   })
 })
@@ -93,15 +92,13 @@ describe('shells by readings', () => {
 
   it('are none where the gauge is too coarse for the limits', () => {
     expect(proposed(measured([56.008], [51.998]), um(13))).toBe(
-      'With a gauge error of ± 13 µm no reading can prove a size inside 20 to 44 µm. Use a finer gauge.',
+      'gauge-too-coarse: from=20, upTo=44 µm, uncertainty=13 µm',
     )
   })
 
   it('are none where no pair does, or the sizes cannot be', () => {
-    expect(proposed(measured([56.1], [51.998]))).toMatch(
-      /^M2: no allowed pair of shells is sure to stay inside/,
-    )
-    expect(proposed(measured([51.9], [51.998]))).toMatch(/^M2: the bore, 51.900 mm, is not larger/)
+    expect(proposed(measured([56.1], [51.998]))).toMatch(/^no-pair-inside-limits: place=M2, /)
+    expect(proposed(measured([51.9], [51.998]))).toMatch(/^bore-not-above-journal: place=M2, bore=51.9 mm/)
   })
 
   it('are the same whether the gauge reads inches or millimetres', () => {
@@ -111,7 +108,7 @@ describe('shells by readings', () => {
     const expected = { place: 'M2', what: 'bore', between: { least: mm(50), most: mm(58) } } as const
     const read = (typed: string, unit: 'mm' | 'in'): Length => {
       const size = readSize(typed, unit, expected)
-      if (!size.ok) throw new Error(sentenceOf(size.problem))
+      if (!size.ok) throw new Error(lineOf(size.problem))
       return size.value
     }
     checkProperty(

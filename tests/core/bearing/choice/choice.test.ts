@@ -1,16 +1,16 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { proposeShells, whyIn, type Marks, type Proposal } from '../../../../core/bearing/index.ts'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import type { ChartCell, Fit } from '../../../../core/engine/index.ts'
 import { chartedMains, pumpMains, um } from '../fits.ts'
 import { checkProperty } from '../../../property.ts'
 import { en } from '../../../../core/words/index.ts'
+import { lineOf } from '../../../problem-line.ts'
 
 /** `Q/R` for Q above and R below; the sentence where there is none. */
 function shells({ upper, lower, problem }: Proposal): string {
   if (upper !== null && lower !== null) return `${upper.grade}/${lower.grade}`
-  return problem === null ? 'nothing' : sentenceOf(problem)
+  return problem === null ? 'nothing' : lineOf(problem)
 }
 
 function proposed(fit: Fit, housing: Marks, journal: Marks): readonly string[] {
@@ -94,7 +94,7 @@ describe('shells by the chart', () => {
   it('are not guessed where the chart has no cell for the marks', () => {
     const chart = [{ housing: '2', journal: 'A', upper: 'Q', lower: 'Q' }]
     expect(proposed(oneSaddle({ ...chartedMains, chart }), ['3'], ['A'])).toEqual([
-      'M1: the chart has no shells for marks 3 and A. Read both marks again, or measure.',
+      'chart-cell-missing: place=M1, housing=3, journal=A',
     ])
   })
 
@@ -122,7 +122,7 @@ describe('shells by the chart', () => {
   it('are refused when the cell names a grade that the spec does not have', () => {
     const chart = [{ housing: '2', journal: 'A', upper: 'Z', lower: 'Q' }]
     expect(proposed(oneSaddle({ ...chartedMains, chart }), ['2'], ['A'])).toEqual([
-      'M1: Z is not a grade of this fit. Its grades are P, Q, R, S, T.',
+      'grade-unknown: place=M1, grade=Z, known=P Q R S T',
     ])
   })
 })
@@ -183,8 +183,7 @@ describe('shells by the bands', () => {
   it('are none where no pair is sure to stay inside the limits', () => {
     const narrow = { ...pumpMains, clearance: { least: um(24), most: um(36) } }
     expect(proposed(oneSaddle(narrow), ['2'], ['A'])).toEqual([
-      'M1: no allowed pair of shells is sure to stay inside 24 to 36 µm; nearest is upper Q with lower Q, ' +
-        '22 to 40 µm. Measure bore and journal and choose from the readings.',
+      'no-pair-inside-limits: place=M1, split=upper-lower, upper=Q, lower=Q, from=22, upTo=40 µm, from=24, upTo=36 µm',
     ])
   })
 
@@ -192,13 +191,10 @@ describe('shells by the bands', () => {
     const marks = pumpMains.housing.marks.map(({ mark }) => ({ mark }))
     const unsized = { ...pumpMains, housing: { ...pumpMains.housing, marks } }
     expect(proposed(oneSaddle(unsized), ['2'], ['A'])).toEqual([
-      'M1: mark 2 of the case tells no size: the spec has none for it, or the part was ground since it was marked. ' +
-        'Measure it and choose the shells from the reading.',
+      'mark-without-band: place=M1, part=the case, mark=2',
     ])
     const wallless = { ...pumpMains, grades: pumpMains.grades.map(({ wall: _, ...grade }) => grade) }
-    expect(proposed(oneSaddle(wallless), ['2'], ['A'])).toEqual([
-      "M1: the spec gives no wall thickness for its grades. Measure the shells' walls.",
-    ])
+    expect(proposed(oneSaddle(wallless), ['2'], ['A'])).toEqual(['no-walls-known: place=M1'])
   })
 })
 
@@ -206,15 +202,15 @@ describe('a mark that is worn or wrong', () => {
   it('leaves its saddle open, says what to do, and leaves the others alone', () => {
     expect(proposed(chartedMains, ['2', null, '3', '2'], ['A', 'C', null, 'B'])).toEqual([
       'Q/Q',
-      'M2: the mark of the case is not known. Measure it and choose the shells from the reading.',
-      'M3: the mark of the crank is not known. Measure it and choose the shells from the reading.',
+      'mark-worn: place=M2, part=the case',
+      'mark-worn: place=M3, part=the crank',
       'R/R',
     ])
   })
 
   it('is not taken for a known one', () => {
     expect(proposed(oneSaddle(chartedMains), ['9'], ['A'])).toEqual([
-      'M1: “9” is not a mark of the case. Known marks are 1, 2, 3; type ? for one that is worn away.',
+      'mark-unknown: position=M1, part=the case, mark=9, known=1 2 3',
     ])
   })
 })

@@ -1,10 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { readMarks } from '../../../../core/bearing/index.ts'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import type { MarkedPart } from '../../../../core/engine/index.ts'
 import { pumpMains } from '../fits.ts'
 import { checkProperty } from '../../../property.ts'
+import { sentenceOf } from '../../../../core/problem/index.ts'
+import { lineOf } from '../../../problem-line.ts'
 
 const saddles = pumpMains.positions
 const theCase = pumpMains.housing
@@ -15,7 +16,7 @@ function partMarked(...marks: string[]): MarkedPart {
 
 function read(typed: string, part = theCase, positions: readonly string[] = saddles) {
   const marks = readMarks(typed, part, positions)
-  return marks.ok ? marks.value : sentenceOf(marks.problem)
+  return marks.ok ? marks.value : lineOf(marks.problem)
 }
 
 describe('marks typed off a part', () => {
@@ -53,33 +54,25 @@ describe('marks typed off a part', () => {
   })
 
   it('are not guessed at where they can be cut in two ways', () => {
-    expect(read('III', partMarked('I', 'II'), ['M1', 'M2'])).toBe(
-      'the case: “III” can be read as marks in more than one way. Put a space between the marks.',
-    )
+    expect(read('III', partMarked('I', 'II'), ['M1', 'M2'])).toBe('marks-ambiguous: part=the case, typed=III')
     expect(read('I II', partMarked('I', 'II'), ['M1', 'M2'])).toEqual(['I', 'II'])
     // II II I, II I II, I II II: three marks in three ways.
-    expect(read('IIIII', partMarked('I', 'II'), ['M1', 'M2', 'M3'])).toContain('in more than one way')
+    expect(read('IIIII', partMarked('I', 'II'), ['M1', 'M2', 'M3'])).toContain('marks-ambiguous')
   })
 
   it('say which is not known, where it stands, and which are', () => {
-    expect(read('2 2 X 1')).toBe(
-      'M3: “X” is not a mark of the case. Known marks are 1, 2, 3; type ? for one that is worn away.',
-    )
-    expect(read('22x1')).toMatch(/^M3: “x” is not a mark/)
-    expect(read('2 2 ABC 1')).toMatch(/^M3: “ABC” is not a mark/)
+    expect(read('2 2 X 1')).toBe('mark-unknown: position=M3, part=the case, mark=X, known=1 2 3')
+    expect(read('22x1')).toMatch(/^mark-unknown: position=M3, .*mark=x,/)
+    expect(read('2 2 ABC 1')).toMatch(/^mark-unknown: position=M3, .*mark=ABC,/)
     // A longer word, or one that begins with a mark, is told by the character that stopped us.
-    expect(read('2 2 ABCD')).toMatch(/^M3: “A” is not a mark/)
-    expect(read('2 2x')).toMatch(/^M3: “x” is not a mark/)
+    expect(read('2 2 ABCD')).toMatch(/^mark-unknown: position=M3, .*mark=A,/)
+    expect(read('2 2x')).toMatch(/^mark-unknown: position=M3, .*mark=x,/)
   })
 
   it('say how many were read when there are too few or too many', () => {
-    expect(read('2 2 3')).toBe(
-      'the case: 3 of 4 marks were read. Type one for each place, ? for one that is worn away.',
-    )
-    expect(read('')).toMatch(/^the case: 0 of 4 marks/)
-    expect(read('22311')).toBe(
-      'the case: 5 marks were read, but there are 4 places. Take out what is not a mark.',
-    )
+    expect(read('2 2 3')).toBe('marks-too-few: part=the case, read=3, expected=4')
+    expect(read('')).toMatch(/^marks-too-few: part=the case, read=0, expected=4/)
+    expect(read('22311')).toBe('marks-too-many: part=the case, read=5, expected=4')
   })
 
   it('come back as they were typed, however they are parted', () => {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { candidatesBetween, candidatesFor, clearanceWith, exactly } from '../../../../core/bearing/index.ts'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import type { Fit } from '../../../../core/engine/index.ts'
 import { chartedMains, mm, pumpMains, um } from '../fits.ts'
+import { lineOf } from '../../../problem-line.ts'
 
 const names = (pairs: readonly { upper: string; lower: string }[]) =>
   pairs.map(({ upper, lower }) => `${upper}/${lower}`)
@@ -72,7 +72,7 @@ describe('the clearance of an explicit pick', () => {
     fit = pumpMains,
   ) => {
     const judged = clearanceWith(fit, housing, journal, upper, lower)
-    return judged.ok ? [judged.value.clearance.nominal, judged.value.within] : sentenceOf(judged.problem)
+    return judged.ok ? [judged.value.clearance.nominal, judged.value.within] : lineOf(judged.problem)
   }
 
   it('is reported for allowed pairs and for others', () => {
@@ -80,11 +80,11 @@ describe('the clearance of an explicit pick', () => {
     expect(clearanceText('2', 'A', 'P', 'T')).toEqual([um(25), 'may-be-tight'])
   })
 
-  it('is refused with a sentence where something is not known', () => {
-    expect(clearanceText(null, 'A', 'Q', 'Q')).toMatch(/^Main bearings: the mark of the case is not known/)
-    expect(clearanceText('2', 'D', 'Q', 'Q')).toMatch(/^Main bearings: “D” is not a mark of the crank/)
-    expect(clearanceText('2', 'A', 'Q', 'Z')).toMatch(/^Main bearings: Z is not a grade of this fit/)
+  it('is refused where something is not known', () => {
+    expect(clearanceText(null, 'A', 'Q', 'Q')).toMatch(/^mark-worn: place=Main bearings, part=the case/)
+    expect(clearanceText('2', 'D', 'Q', 'Q')).toMatch(/^mark-unknown: .*part=the crank, mark=D/)
+    expect(clearanceText('2', 'A', 'Q', 'Z')).toMatch(/^grade-unknown: .*grade=Z/)
     const unsized = { ...pumpMains, grades: [{ grade: 'Q', colour: '#E69F00', pattern: 'plain' as const }] }
-    expect(clearanceText('2', 'A', 'Q', 'Q', unsized)).toMatch(/no wall thickness for grade Q/)
+    expect(clearanceText('2', 'A', 'Q', 'Q', unsized)).toMatch(/^wall\S*: .*grade=Q/)
   })
 })

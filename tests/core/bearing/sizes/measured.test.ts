@@ -1,10 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { measure, shapeFaults } from '../../../../core/bearing/index.ts'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import { celsius, nanometres } from '../../../../core/quantity/index.ts'
 import { mm, pumpMains, um } from '../fits.ts'
 import { checkProperty } from '../../../property.ts'
+import { lineOf } from '../../../problem-line.ts'
 
 const steel = { expansion: 11.5, temperature: celsius(20) }
 
@@ -110,7 +110,7 @@ describe('what readings come to', () => {
 
 describe('out-of-round and taper against limits of 6 µm', () => {
   const faults = (...planes: number[][]) =>
-    shapeFaults(pumpMains, 'M2', 'journal', measure(grid(...planes), steel)).map(sentenceOf)
+    shapeFaults(pumpMains, 'M2', 'journal', measure(grid(...planes), steel)).map(lineOf)
 
   it('are allowed up to the limit itself', () => {
     expect(faults([51.99, 51.996, 51.99], [51.99, 51.99, 51.99])).toEqual([])
@@ -118,14 +118,16 @@ describe('out-of-round and taper against limits of 6 µm', () => {
 
   it('are reported when beyond, with what to do', () => {
     expect(faults([51.99, 51.9961, 51.99], [51.99, 51.989, 51.99])).toEqual([
-      'M2: the journal is out of round by 6.1 µm, allowed 6.0 µm. Have the journal ground to the next undersize.',
-      'M2: the journal is tapered by 7.1 µm, allowed 6.0 µm. Have the journal ground to the next undersize.',
+      'out-of-round: place=M2, what=journal, reading=6.1 µm, allowed=6 µm',
+      'tapered: place=M2, what=journal, reading=7.1 µm, allowed=6 µm',
     ])
   })
 
   it('of a bore are cured otherwise', () => {
     const bore = measure(grid([56, 56.01]), steel)
-    expect(sentenceOf(shapeFaults(pumpMains, 'M2', 'bore', bore)[0]!)).toMatch(/have the bore resized\.$/)
+    expect(lineOf(shapeFaults(pumpMains, 'M2', 'bore', bore)[0]!)).toMatch(
+      /^out-of-round: place=M2, what=bore, /,
+    )
   })
 
   it('of a taper for a length are judged by how far apart the planes are', () => {
@@ -137,13 +139,13 @@ describe('out-of-round and taper against limits of 6 µm', () => {
         'M2',
         'journal',
         measure(grid(...sizes.map((size) => [size])), steel),
-      ).map(sentenceOf)
+      ).map(lineOf)
     expect(faultsOf(51.99, 51.992, 51.994)).toEqual([])
     expect(faultsOf(51.99, 51.992, 51.9941)).toEqual([
-      'M2: the journal is tapered by 2.1 µm, allowed 2.0 µm. Have the journal ground to the next undersize.',
+      'tapered: place=M2, what=journal, reading=2.1 µm, allowed=2 µm',
     ])
     expect(faultsOf(51.99, 51.993, 51.99)).toEqual([
-      expect.stringContaining('tapered by 3.0 µm, allowed 2.0 µm'),
+      expect.stringContaining('tapered: place=M2, what=journal, reading=3 µm, allowed=2 µm'),
     ])
   })
 

@@ -7,16 +7,16 @@ import {
   type ExpectedReading,
   type TypedReading,
 } from '../../../../core/bearing/index.ts'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import { lengthUnits, type LengthUnit } from '../../../../core/quantity/index.ts'
 import { mm, pumpMains } from '../fits.ts'
 import { checkProperty } from '../../../property.ts'
+import { lineOf } from '../../../problem-line.ts'
 
 const bore: ExpectedReading = { place: 'M3', what: 'bore', between: { least: mm(62), most: mm(65) } }
 
 function read(typed: string, unit: LengthUnit, expected = bore) {
   const size = readSize(typed, unit, expected)
-  return size.ok ? size.value : sentenceOf(size.problem)
+  return size.ok ? size.value : lineOf(size.problem)
 }
 
 describe('a reading off a gauge', () => {
@@ -30,27 +30,31 @@ describe('a reading off a gauge', () => {
 
   it('in the wrong unit is asked about, not guessed at', () => {
     expect(read('2.5', 'mm')).toBe(
-      'M3: is “2.5” meant in inches? That would be 63.500 mm; a bore of 62.000 mm to 65.000 mm is expected. ' +
-        'Type it with its unit.',
+      'reading-in-other-unit: place=M3, what=bore, typed=2.5, least=62 mm, most=65 mm, unit=in, meant=63.5 mm',
     )
-    expect(read('63.5', 'in')).toMatch(/is “63.5” meant in millimetres\?/)
-    expect(read('2500', 'mm')).toMatch(/meant in thousandths of an inch\? That would be 63.500 mm/)
-    expect(read('2.5 mm', 'in')).toMatch(/meant in inches\?/)
+    expect(read('63.5', 'in')).toMatch(/typed=63\.5, .*unit=mm, /)
+    expect(read('2500', 'mm')).toMatch(/unit=thou, meant=63\.5 mm$/)
+    expect(read('2.5 mm', 'in')).toMatch(/typed=2\.5 mm, .*unit=in, /)
   })
 
   it('that fits in no unit is to be read again', () => {
     expect(read('36.5', 'mm')).toBe(
-      'M3: “36.5” is far from the 62.000 mm to 65.000 mm expected of a bore. Read the gauge again, and check ' +
-        'that it is the right part.',
+      'reading-far-off: place=M3, what=bore, typed=36.5, least=62 mm, most=65 mm',
     )
   })
 
   it.each(['-5', '0', '-63.5'])('of %s is refused', (typed) => {
-    expect(read(typed, 'mm')).toBe(`M3: “${typed}” cannot be a bore. Read the gauge and type it again.`)
+    expect(read(typed, 'mm')).toBe(`size-not-above-zero: place=M3, what=bore, typed=${typed}`)
   })
 
-  it.each(['abc', '1e999', '', '63.5 furlongs', '1,234.5'])('of "%s" is refused with a sentence', (typed) => {
-    expect(read(typed, 'mm')).toMatch(/\.$/)
+  it.each([
+    ['abc', /^number-unreadable: typed=abc$/],
+    ['1e999', /^unit-unknown: typed=1e999, /],
+    ['', /^number-missing$/],
+    ['63.5 furlongs', /^unit-unknown: typed=63\.5 furlongs, /],
+    ['1,234.5', /^number-ambiguous: typed=1,234\.5$/],
+  ])('of "%s" is refused', (typed, refusal) => {
+    expect(read(typed, 'mm')).toMatch(refusal)
   })
 
   it('is taken when it is in the range that was expected, and never when it is not', () => {
@@ -149,8 +153,8 @@ describe('an entry grid', () => {
 
   it('must have every reading that the spec asks for', () => {
     const grid = readGrid(cells(['63.501', '63.502'], ['63.503']), shape, bore)
-    expect(grid.ok ? '' : sentenceOf(grid.problem)).toBe(
-      'M3: the bore needs 2 planes of 2 readings each. Type the ones that are missing.',
+    expect(grid.ok ? '' : lineOf(grid.problem)).toBe(
+      'readings-missing: place=M3, what=bore, planes=2, directions=2',
     )
   })
 })

@@ -6,10 +6,10 @@ import {
   sensibleTemperature,
   atTemperature,
 } from '../../../../core/bearing/index.ts'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import { celsius, nanometres } from '../../../../core/quantity/index.ts'
 import { mm, pumpMains } from '../fits.ts'
 import { checkProperty } from '../../../property.ts'
+import { lineOf } from '../../../problem-line.ts'
 
 describe('a part that was measured warm', () => {
   it('is smaller at 20 °C: 60 mm of aluminium shrink by 13.9 µm in 10 K', () => {
@@ -53,7 +53,7 @@ describe('a part that was measured warm', () => {
 describe('a temperature', () => {
   const readTemperature = (t: number, of: 'measuring' | 'oil') => {
     const temperature = sensibleTemperature(celsius(t), of)
-    return temperature.ok ? temperature.value : sentenceOf(temperature.problem)
+    return temperature.ok ? temperature.value : lineOf(temperature.problem)
   }
 
   it('is taken where people measure and oil runs', () => {
@@ -66,12 +66,14 @@ describe('a temperature', () => {
 
   it('of 900 °C is refused', () => {
     expect(readTemperature(900, 'measuring')).toBe(
-      '900 °C is not a temperature for measuring at. Type one from −10 °C to 50 °C.',
+      'temperature-not-sensible: of=measuring, temperature=900 °C, least=-10 °C, most=50 °C',
     )
     expect(readTemperature(900, 'oil')).toBe(
-      '900 °C is not a temperature for oil in an engine. Type one from −40 °C to 200 °C.',
+      'temperature-not-sensible: of=oil, temperature=900 °C, least=-40 °C, most=200 °C',
     )
-    expect(readTemperature(51, 'measuring')).toMatch(/^51 °C is not/)
+    expect(readTemperature(51, 'measuring')).toMatch(
+      /^temperature-not-sensible: of=measuring, temperature=51 °C/,
+    )
   })
 })
 
@@ -87,8 +89,6 @@ describe('a part of a fit on the bench', () => {
     const { warm: _, ...unnamed } = pumpMains
     expect(partAtTemperature(unnamed, 'M1', 'housing', celsius(20)).ok).toBe(true)
     const body = partAtTemperature(unnamed, 'M1', 'housing', celsius(21))
-    expect(body.ok ? '' : sentenceOf(body.problem)).toBe(
-      'M1: the spec does not say how much the parts expand with heat. Measure at 20 °C.',
-    )
+    expect(body.ok ? '' : lineOf(body.problem)).toBe('expansion-unknown: place=M1')
   })
 })

@@ -8,13 +8,13 @@ import {
   wornShell,
   wornWallOf,
 } from '../../../../core/bearing/index.ts'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import type { Fit } from '../../../../core/engine/index.ts'
 import { band, chartedMains, mm, pumpMains, um } from '../fits.ts'
+import { lineOf } from '../../../problem-line.ts'
 
 function reground(name: string, fit = chartedMains): Fit {
   const ground = undersized(fit, name)
-  if (!ground.ok) throw new Error(sentenceOf(ground.problem))
+  if (!ground.ok) throw new Error(lineOf(ground.problem))
   return ground.value
 }
 
@@ -34,9 +34,7 @@ describe('a crank reground 0.25 mm under', () => {
   it('is not chosen for by the marks stamped before grinding', () => {
     const [first] = proposeShells(reground('0.25 under'), ['2', '2', '2', '2'], ['A', 'A', 'A', 'A'])
     expect(first?.upper).toBeNull()
-    expect(sentenceOf(first!.problem!)).toMatch(
-      /mark A of the crank tells no size: .* the part was ground since it was marked\. Measure it/,
-    )
+    expect(lineOf(first!.problem!)).toMatch(/^mark-without-band: .*part=the crank, mark=A/)
   })
 
   it('takes its walls as the spec prints them, and no other grades', () => {
@@ -62,8 +60,8 @@ describe('a crank reground 0.25 mm under', () => {
 
   it('must be an undersize of the spec', () => {
     const ground = undersized(pumpMains, '0.30 under')
-    expect(ground.ok ? '' : sentenceOf(ground.problem)).toBe(
-      'Main bearings: the spec has no undersize 0.30 under. It has 0.25 under, 0.50 under.',
+    expect(ground.ok ? '' : lineOf(ground.problem)).toBe(
+      'undersize-unknown: place=Main bearings, name=0.30 under, known=0.25 under 0.50 under',
     )
   })
 })
@@ -71,7 +69,7 @@ describe('a crank reground 0.25 mm under', () => {
 describe('the undersize of a measured journal', () => {
   const undersizeAt = (journal: number, fit = pumpMains) => {
     const size = undersizeOf(fit, 'M2', mm(journal))
-    return size.ok ? size.value : sentenceOf(size.problem)
+    return size.ok ? size.value : lineOf(size.problem)
   }
 
   it.each([
@@ -86,27 +84,26 @@ describe('the undersize of a measured journal', () => {
 
   it('names the next size for a worn journal', () => {
     expect(undersizeAt(51.96)).toBe(
-      'M2: a journal of 51.960 mm is neither standard nor an undersize. Measure again, or have it ground to ' +
-        '0.25 under, 51.732 mm to 51.750 mm.',
+      'journal-of-no-size: place=M2, journal=51.96 mm, name=0.25 under, least=51.732 mm, most=51.75 mm',
     )
-    expect(undersizeAt(51.731)).toMatch(/ground to 0.50 under, 51.482 mm to 51.500 mm/)
+    expect(undersizeAt(51.731)).toMatch(/name=0\.50 under, least=51\.482 mm, most=51\.5 mm/)
   })
 
   it('names the next one in whatever order the spec lists them', () => {
     const reversed = { ...pumpMains, undersizes: pumpMains.undersizes.toReversed() }
-    expect(undersizeAt(51.96, reversed)).toMatch(/ground to 0.25 under/)
-    expect(undersizeAt(51.96)).toMatch(/ground to 0.25 under/)
+    expect(undersizeAt(51.96, reversed)).toMatch(/^journal-of-no-size: .*name=0\.25 under/)
+    expect(undersizeAt(51.96)).toMatch(/^journal-of-no-size: .*name=0\.25 under/)
   })
 
   it('names none below the last, and none for one that is too large', () => {
-    expect(undersizeAt(51.4)).toMatch(/There is no undersize that it could be ground to/)
-    expect(undersizeAt(52.01)).toMatch(/There is no undersize that it could be ground to/)
+    expect(undersizeAt(51.4)).toBe('journal-of-no-size: place=M2, journal=51.4 mm')
+    expect(undersizeAt(52.01)).toBe('journal-of-no-size: place=M2, journal=52.01 mm')
   })
 
   it('cannot be given without the sizes of the standard one', () => {
     const marks = pumpMains.journal.marks.map(({ mark }) => ({ mark }))
     expect(undersizeAt(51.75, { ...pumpMains, journal: { ...pumpMains.journal, marks } })).toMatch(
-      /^M2: the spec gives no sizes of the crank to tell an undersize by/,
+      /^journal-sizes-unknown: place=M2, part=/,
     )
   })
 })
@@ -130,15 +127,12 @@ describe('a used shell', () => {
   }
   const wornShellText = (undersize: string | null, wall: number) => {
     const problem = wornShell(worn, undersize, 'Single 1', mm(wall))
-    return problem === null ? null : sentenceOf(problem)
+    return problem === null ? null : lineOf(problem)
   }
 
   it('may go back from its worn wall on, and not below it', () => {
     expect(wornShellText(null, 1.98)).toBeNull()
-    expect(wornShellText(null, 1.979)).toBe(
-      'Single 1: a wall of 1.979 mm is worn, and a used shell may go back from 1.980 mm on. Replace both halves of its bearing, and ' +
-        'take it out of the tray.',
-    )
+    expect(wornShellText(null, 1.979)).toBe('shell-worn: label=Single 1, wall=1.979 mm, least=1.98 mm')
   })
 
   it('of an undersize has the worn wall that is printed for it, else half of the undersize more', () => {

@@ -6,14 +6,14 @@ import {
   type OpenBearing,
   type Tray,
 } from '../../../../core/bearing/index.ts'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import type { Fit } from '../../../../core/engine/index.ts'
 import { mm, pumpMains, um } from '../fits.ts'
 import { alike, assigned, line, openBearing, single } from './trays.ts'
+import { lineOf } from '../../../problem-line.ts'
 
 function refusal(tray: Tray, bearings: readonly OpenBearing[] = [openBearing('M1', 56.007, 52)]): string {
   const assignment = assignFromTray(pumpMains, tray, bearings)
-  return assignment.ok ? 'taken' : sentenceOf(assignment.problem)
+  return assignment.ok ? 'taken' : lineOf(assignment.problem)
 }
 
 /** `M1 P/Q` with an asterisk for what must be ordered. */
@@ -144,9 +144,7 @@ describe('pinned shells', () => {
   it('that cannot be inside the limits leave the bearing open and are kept for it', () => {
     const pinned = { ...wantsPP, pinned: { upper: { grade: 'T' }, lower: { grade: 'T' } } }
     const assignment = assigned(pumpMains, alike(line('T', 2)), [pinned, openBearing('M2', 56.035, 52)])
-    expect(assignment.unfilled.map(({ problem }) => sentenceOf(problem))).toEqual([
-      'M1: with the shells chosen by hand here no pair is allowed and inside the limits. Go back to the proposed shells.',
-    ])
+    expect(assignment.unfilled.map(({ problem }) => lineOf(problem))).toEqual(['pinned-outside: place=M1'])
     // M2 wants thick walls, but both T are M1's.
     expect(laidOut(assignment)).toEqual(['M2 T*/T*'])
   })
@@ -179,8 +177,8 @@ describe('what no tray can fill', () => {
   it('is named, and the other bearings get their shells', () => {
     const assignment = assigned(pumpMains, alike(line('P', 4)), [openBearing('M9', 56.2, 52), wantsPP])
     expect(laidOut(assignment)).toEqual(['M1 P/P'])
-    expect(sentenceOf(assignment.unfilled[0]!.problem)).toMatch(
-      /^M9: no allowed pair of shells is sure to stay inside 20 to 44 µm/,
+    expect(lineOf(assignment.unfilled[0]!.problem)).toMatch(
+      /^no-pair-inside-limits: place=M9, .*from=20, upTo=44 µm/,
     )
   })
 
@@ -196,20 +194,20 @@ describe('what no tray can fill', () => {
 })
 
 describe('a tray that was written down wrong', () => {
-  it('is refused with a sentence', () => {
-    expect(refusal(alike(line('Z', 2)))).toBe(
-      'Z either: Z is not a grade of this fit. Its grades are P, Q, R, S, T.',
+  it('is refused', () => {
+    expect(refusal(alike(line('Z', 2)))).toBe('grade-unknown: place=Z either, grade=Z, known=P Q R S T')
+    expect(refusal(alike(line('P', 2), line('P', 1)))).toBe('labels-alike: label=P either')
+    expect(refusal(alike(line('P', -1)))).toMatch(/^count-not-whole: label=P either, count=-1/)
+    expect(refusal(alike(line('P', 1.5)))).toMatch(/^count-not-whole: .*count=1\.5/)
+    expect(refusal(alike(single('a', 'P', mm(-1.9))))).toMatch(/wall/)
+    expect(refusal(alike({ ...line('P', 1), undersize: '9 under' }))).toMatch(
+      /^undersize-unknown: .*name=9 under/,
     )
-    expect(refusal(alike(line('P', 2), line('P', 1)))).toBe(
-      'Two lines of the tray are labelled P either. Give each a label of its own.',
-    )
-    expect(refusal(alike(line('P', -1)))).toMatch(/^P either: -1 is not a number of shells/)
-    expect(refusal(alike(line('P', 1.5)))).toMatch(/1.5 is not a number of shells/)
-    expect(refusal(alike(single('a', 'P', mm(-1.9))))).toMatch(/cannot be a wall/)
-    expect(refusal(alike({ ...line('P', 1), undersize: '9 under' }))).toMatch(/has no undersize 9 under/)
   })
 
   it('is refused for a bearing of an undersize that the spec does not have', () => {
-    expect(refusal(alike(), [{ ...wantsPP, undersize: '9 under' }])).toMatch(/has no undersize 9 under/)
+    expect(refusal(alike(), [{ ...wantsPP, undersize: '9 under' }])).toMatch(
+      /^undersize-unknown: .*name=9 under/,
+    )
   })
 })

@@ -8,10 +8,10 @@ import {
   type Tray,
   type TrayLine,
 } from '../../../../core/bearing/index.ts'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import { nanometres, type Length } from '../../../../core/quantity/index.ts'
 import type { Fit } from '../../../../core/engine/index.ts'
 import { band, mm, pumpMains } from '../fits.ts'
+import { lineOf } from '../../../problem-line.ts'
 
 export const nine = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'K']
 
@@ -72,7 +72,7 @@ export const benches: fc.Arbitrary<{ fit: Fit; tray: Tray; bearings: readonly Op
 /** The assignment, where there must be one. */
 export function assigned(fit: Fit, tray: Tray, bearings: readonly OpenBearing[]): ShellAssignment {
   const assignment = assignFromTray(fit, tray, bearings)
-  if (!assignment.ok) throw new Error(sentenceOf(assignment.problem))
+  if (!assignment.ok) throw new Error(lineOf(assignment.problem))
   return assignment.value
 }
 

@@ -1,14 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import { measureOrder, type Place } from '../../../../core/tightening/index.ts'
 import { circle, grid } from '../bolt-places.ts'
 import { checkProperty } from '../../../property.ts'
+import { lineOf } from '../../../problem-line.ts'
 
 function measure(places: readonly Place[], order: string) {
   const inOrder = order.split(' ').map((id) => places.find((place) => place.id === id)!)
   const { remarks, ...numbers } = measureOrder(inOrder)
-  return { ...numbers, said: remarks.map(sentenceOf) }
+  return { ...numbers, said: remarks.map(lineOf) }
 }
 
 const row = grid(7, [0])
@@ -25,22 +25,12 @@ describe('the measure of an order', () => {
     expect(measure(row, 'a1 a7 a2 a6 a3 a5 a4')).toEqual({
       inwards: 1,
       inLine: 1,
-      said: [
-        'It begins with a1, and 5 fasteners are nearer the middle. Most orders begin there. Unusual, which ' +
-          'does not make it wrong.',
-        'Of each two fasteners the outer one comes first 100 % of the time: the order works inwards. Most ' +
-          'work outwards. Unusual, which does not make it wrong.',
-      ],
+      said: ['order-begins-outside: first=a1, nearer=5', 'order-goes-inwards: percent=100'],
     })
     expect(measure(row, 'a1 a2 a3 a4 a5 a6 a7')).toEqual({
       inwards: 0.5,
       inLine: 6,
-      said: [
-        'It begins with a1, and 5 fasteners are nearer the middle. Most orders begin there. Unusual, which ' +
-          'does not make it wrong.',
-        'From a1 to a7 it goes 6 times in a row to a neighbour on the same side. Most orders change sides ' +
-          'more often. Unusual, which does not make it wrong.',
-      ],
+      said: ['order-begins-outside: first=a1, nearer=5', 'order-in-line: hops=6, first=a1, last=a7'],
     })
   })
 
@@ -57,7 +47,7 @@ describe('the measure of an order', () => {
     // N before M, and both ends before M but only one before N: three of the five.
     const threeOfFive = measure(four, 'L N M R')
     expect(threeOfFive.inwards).toBe(0.6)
-    expect(threeOfFive.said.join()).not.toContain('works inwards')
+    expect(threeOfFive.said.join()).not.toContain('order-goes-inwards')
   })
 
   it('does not mind two neighbours in a row', () => {
@@ -76,9 +66,9 @@ describe('the measure of an order', () => {
   it('finds a line down one side, and the first of two as long', () => {
     expect(measure(caps, 'a1 a2 a3 a4 a5 b5 b4 b3 b2 b1')).toMatchObject({ inLine: 4 })
     const twice = measure(caps, 'a1 a2 a3 a4 a5 b5 b4 b3 b2 b1').said.filter((remark) =>
-      remark.includes('in a row'),
+      remark.startsWith('order-in-line'),
     )
-    expect(twice).toEqual([expect.stringContaining('From a1 to a5 it goes 4 times in a row')])
+    expect(twice).toEqual([expect.stringContaining('order-in-line: hops=4, first=a1, last=a5')])
   })
 
   it('takes a ring for a circle that is a tenth out of round, and no more', () => {
@@ -115,7 +105,7 @@ describe('the measure of an order', () => {
 
   it('calls the fasteners by what is written beside them', () => {
     const [remark] = measureOrder(row, ({ id }) => `bolt ${id.slice(1)}`).remarks
-    expect(remark && sentenceOf(remark)).toContain('It begins with bolt 1')
+    expect(remark && lineOf(remark)).toContain('order-begins-outside: first=bolt 1, nearer=5')
   })
 
   it('of no fastener is nothing', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import { orderRemarks } from '../../../../core/tightening/index.ts'
 import { demoSpec, named } from '../../engine/demo.ts'
+import { lineOf } from '../../../problem-line.ts'
 
 function remarksOn(
   demo: string,
@@ -10,12 +10,10 @@ function remarksOn(
 ) {
   const spec = demoSpec(demo)
   const { face, orders } = named(spec.procedures, procedureId)
-  return orderRemarks(spec, face, turned([...orders[0]!.sequence])).map(sentenceOf)
+  return orderRemarks(spec, face, turned([...orders[0]!.sequence])).map(lineOf)
 }
 
-const ofCaps = (count: number) =>
-  `These fasteners hold ${count} caps, each a joint of its own: the order is measured within each cap, not from cap ` +
-  'to cap.'
+const ofCaps = (count: number) => `order-of-caps: caps=${count}`
 
 describe('what is unusual about an order', () => {
   it('is measured over the whole of a joint that is one piece', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Reading } from '../../../../core/tightening/index.ts'
+import { lineOf } from '../../../problem-line.ts'
 import { Bench, pull } from '../bench.ts'
 
 /** Bolt 1 of the caps at its first torque: 22.8 to 25.2 N·m. */
@@ -22,7 +23,7 @@ const verdictOf = (bench: Bench, typed: string, unit: Reading['unit']) => {
   return { reading, verdict }
 }
 const refused = (bench: Bench, typed: string, unit: Reading['unit']) =>
-  bench.refuses(pull(bench.next!, [typed, unit]))
+  lineOf(bench.refusal(pull(bench.next!, [typed, unit])))
 
 describe('a torque reading', () => {
   it('is kept as typed, with its value and unit', () => {
@@ -55,22 +56,20 @@ describe('a torque reading', () => {
   })
 
   it.each([
-    ['', 'Nothing was typed. Type a number, for example 12.5.'],
-    ['abc', '“abc” is not a number. Type digits with a point or a comma, for example 12.5 or 12,5.'],
-    ['-5', '“-5” is below zero. Read the scale and type it again.'],
-    ['1e999', 'The unit of “1e999” is not known here. Use N·m, lbf·ft, lbf·in, kgf·m, kgf·cm, dN·m, ozf·in.'],
-    ['1,234.5', '“1,234.5” has more than one point or comma. Type it with one at most, for example 1234.5.'],
-    ['24 °', 'The unit of “24 °” is not known here. Use N·m, lbf·ft, lbf·in, kgf·m, kgf·cm, dN·m, ozf·in.'],
-  ])('of “%s” is refused in a sentence', (typed, sentence) => {
+    ['', 'number-missing'],
+    ['abc', 'number-unreadable: typed=abc'],
+    ['-5', 'number-negative: typed=-5'],
+    ['1e999', 'unit-unknown: typed=1e999, units=N·m lbf·ft lbf·in kgf·m kgf·cm dN·m ozf·in'],
+    ['1,234.5', 'number-ambiguous: typed=1,234.5'],
+    ['24 °', 'unit-unknown: typed=24 °, units=N·m lbf·ft lbf·in kgf·m kgf·cm dN·m ozf·in'],
+  ])('of “%s” is refused', (typed, sentence) => {
     const bench = atTorque()
     expect(refused(bench, typed, 'N·m')).toBe(sentence)
     expect(bench.run?.pulls).toHaveLength(4)
   })
 
   it('is not given in degrees', () => {
-    expect(refused(atTorque(), '24', '°')).toBe(
-      'This pass asks for a torque, and the reading is in °. Read the other scale.',
-    )
+    expect(refused(atTorque(), '24', '°')).toBe('reading-of-other-kind: wanted=torque, unit=°')
   })
 })
 
@@ -85,20 +84,16 @@ describe('an angle reading', () => {
   })
 
   it('is not given in a unit of torque', () => {
-    expect(refused(atAngle(), '60', 'N·m')).toBe(
-      'This pass asks for an angle in °, and the reading is in N·m. Read the other scale.',
-    )
-    expect(refused(atAngle(), '60 Nm', '°')).toContain('unit of “60 Nm” is not known')
+    expect(refused(atAngle(), '60', 'N·m')).toBe('reading-of-other-kind: wanted=angle, unit=N·m')
+    expect(refused(atAngle(), '60 Nm', '°')).toContain('unit-unknown: typed=60 Nm, units=°')
   })
 })
 
 describe('a pass without anything to read', () => {
   it('takes no reading', () => {
     const bench = Bench.started()
-    expect(refused(bench, '24', 'N·m')).toBe(
-      'Fastener 1 has nothing to read in this pass. Confirm it without a reading.',
-    )
+    expect(refused(bench, '24', 'N·m')).toBe('reading-not-asked: fastener=1')
     bench.pullsNext(8)
-    expect(refused(bench, '24', 'N·m')).toContain('The action between two passes has nothing to read')
+    expect(refused(bench, '24', 'N·m')).toContain('reading-not-asked')
   })
 })

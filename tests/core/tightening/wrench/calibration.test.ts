@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import { calibrationWarning } from '../../../../core/tightening/index.ts'
 import { medium } from '../wrench-rack.ts'
+import { lineOf } from '../../../problem-line.ts'
 
 function remarkOn(calibration: object | undefined, today: string): string | null {
   const warning = calibrationWarning(medium({ calibration }), today)
-  return warning && sentenceOf(warning)
+  return warning && lineOf(warning)
 }
 
 describe('the calibration of a wrench, ISO 6789: 12 months or 5000 cycles, whichever comes first', () => {
@@ -17,24 +17,23 @@ describe('the calibration of a wrench, ISO 6789: 12 months or 5000 cycles, which
 
   it('is due the day after', () => {
     expect(remarkOn({ on, cycles: 10 }, '2026-03-03')).toBe(
-      'Medium click wrench is due for calibration: the last was on 2\u00a0Mar\u00a02025, more than 12 months ago ' +
-        '(ISO 6789: 12 months or 5000 cycles, whichever comes first). Have it calibrated, or use another.',
+      'calibration-overdue: name=Medium click wrench, on=2025-03-02, cycles=10, due=months',
     )
   })
 
   it('is due with the next cycle', () => {
     expect(remarkOn({ on, cycles: 5001 }, '2025-04-01')).toContain(
-      '5001 cycles since 2\u00a0Mar\u00a02025, and 5000 are the most',
+      'calibration-overdue: name=Medium click wrench, on=2025-03-02, cycles=5001, due=cycles',
     )
   })
 
   it('of a leap day holds to the end of February', () => {
     expect(remarkOn({ on: '2024-02-29', cycles: 0 }, '2025-02-28')).toBeNull()
-    expect(remarkOn({ on: '2024-02-29', cycles: 0 }, '2025-03-01')).toContain('due for calibration')
+    expect(remarkOn({ on: '2024-02-29', cycles: 0 }, '2025-03-01')).toContain('calibration-overdue')
   })
 
   it('is asked for where nothing is noted', () => {
-    expect(remarkOn(undefined, '2026-03-02')).toContain('No calibration of')
+    expect(remarkOn(undefined, '2026-03-02')).toContain('calibration-unknown: name=Medium click wrench')
   })
 
   it('may be of this very day', () => {
@@ -42,6 +41,8 @@ describe('the calibration of a wrench, ISO 6789: 12 months or 5000 cycles, which
   })
 
   it('cannot lie in the future', () => {
-    expect(remarkOn({ on, cycles: 0 }, '2025-03-01')).toContain('which is still to come')
+    expect(remarkOn({ on, cycles: 0 }, '2025-03-01')).toContain(
+      'calibration-in-future: name=Medium click wrench, on=2025-03-02',
+    )
   })
 })

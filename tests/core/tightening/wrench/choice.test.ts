@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { sentenceOf } from '../../../../core/problem/index.ts'
 import { torqueOf } from '../../../../core/quantity/index.ts'
 import { usableFor, type WrenchSetup, type TorqueWindow } from '../../../../core/tightening/index.ts'
 import { en } from '../../../../core/words/index.ts'
 import { valueOf, setupOf, large, medium, small, window } from '../wrench-rack.ts'
 import { checkProperty } from '../../../property.ts'
+import { lineOf } from '../../../problem-line.ts'
 
 const today = '2026-06-15'
 const rack = [setupOf(large()), setupOf(medium({})), setupOf(small())]
@@ -15,8 +15,8 @@ function choose(window: TorqueWindow, setups: readonly WrenchSetup[] = rack) {
   return {
     usable,
     ids: usable.map(({ wrench }) => wrench.id),
-    refusals: refused.map(({ problem }) => sentenceOf(problem)),
-    advice: advice.map(sentenceOf),
+    refusals: refused.map(({ problem }) => lineOf(problem)),
+    advice: advice.map(lineOf),
   }
 }
 
@@ -25,8 +25,8 @@ describe('the choice of a wrench', () => {
     const { ids, refusals } = choose(window(12, 11, 13))
     expect(ids).toEqual(['small'])
     expect(refusals).toEqual([
-      'Large click wrench starts at 60 N·m; 12 would be below a fifth of its range. Use a smaller one.',
-      'Medium click wrench starts at 20 N·m; 12 would be below a fifth of its range. Use a smaller one.',
+      'wrench-below-range: name=Large click wrench, setting=12, starts=60 N·m, below=fifth',
+      'wrench-below-range: name=Medium click wrench, setting=12, starts=20 N·m, below=fifth',
     ])
   })
 
@@ -43,9 +43,9 @@ describe('the choice of a wrench', () => {
       setupOf(medium({ statedMinimum: '35 N·m' })),
     ]
     expect(choose(window(30, 28, 32), setups).refusals).toEqual([
-      'Small click wrench ends at 20 N·m; 30 would be past its scale. Use a larger one.',
-      'Medium click wrench starts at 40 N·m; 30 would be below its lowest mark. Use a smaller one.',
-      'Medium click wrench starts at 35 N·m; 30 would be below its stated minimum. Use a smaller one.',
+      'wrench-above-range: name=Small click wrench, setting=30, ends=20 N·m',
+      'wrench-below-range: name=Medium click wrench, setting=30, starts=40 N·m, below=mark',
+      'wrench-below-range: name=Medium click wrench, setting=30, starts=35 N·m, below=stated',
     ])
   })
 
@@ -96,7 +96,7 @@ describe('the choice of a wrench', () => {
       setting: { amount: 30, unit: 'N·m' },
     })
     expect(choose(window(24, 22, 26), [setupOf(long, foot)]).refusals).toEqual([
-      'Medium click wrench starts at 20 N·m; 18 would be below a fifth of its range. Use a smaller one.',
+      'wrench-below-range: name=Medium click wrench, setting=18, starts=20 N·m, below=fifth',
     ])
   })
 
@@ -112,8 +112,7 @@ describe('the choice of a wrench', () => {
     const coarse = large({ range: { least: '10 N·m', most: '100 N·m' }, statedMinimum: '10 N·m' })
     const { refusals } = choose(window(22.4, 22, 23), [setupOf(coarse)])
     expect(refusals).toEqual([
-      'Large click wrench goes in steps of 5 N·m: no mark near 22.4 N·m keeps the fastener within 22 to ' +
-        '23 N·m. Use one with a finer scale.',
+      'wrench-steps-too-coarse: name=Large click wrench, setting=22.4 N·m, step=5 N·m, from=22, upTo=23 N·m',
     ])
   })
 
@@ -122,9 +121,8 @@ describe('the choice of a wrench', () => {
     expect(inside).toMatchObject({ reach: 'within', warnings: [] })
     const [outside] = choose(window(50, 49, 52), [setupOf(medium({}))]).usable
     expect(outside?.reach).toBe('may-leave')
-    expect(outside?.warnings.map(sentenceOf)).toEqual([
-      'Medium click wrench may be off so far that the fastener gets 48.1 to 52.1 N·m; allowed are 49 to 52 ' +
-        'N·m. Use one of a finer class, or have this one measured at that value.',
+    expect(outside?.warnings.map(lineOf)).toEqual([
+      'wrench-may-leave-window: name=Medium click wrench, from=48.1, upTo=52.1 N·m, from=49, upTo=52 N·m',
     ])
   })
 
@@ -142,11 +140,8 @@ describe('the choice of a wrench', () => {
 
   it('advises a smaller wrench before choking up, when all are too large', () => {
     expect(choose(window(3, 2.8, 3.2)).advice).toEqual([
-      'No wrench here can be set for 3 N·m. Use one with its full scale between 3 N·m and 15 N·m, best ' +
-        'where the value lies in the middle of its range.',
-      'Taking a larger wrench nearer its head gives a finer feel and is only second best: its scale reads ' +
-        'no lower for it, and a wrench that is not held at the middle of its grip may click early or late. ' +
-        'Do not rely on it for a last pass.',
+      'no-wrench-fits: target=3 N·m, from=3 N·m, to=15 N·m',
+      'choking-up',
     ])
   })
 
@@ -170,7 +165,7 @@ describe('the choice of a wrench', () => {
     })
     // 24 N·m is 212 lbf·in, and five times that 1062.
     expect(choose(window(24, 22, 26), [setupOf(inches)]).advice[0]).toContain(
-      'between 212 lbf·in and 1062 lbf·in',
+      'no-wrench-fits: target=212 lbf·in, from=212 lbf·in, to=1062 lbf·in',
     )
   })
 
@@ -179,7 +174,9 @@ describe('the choice of a wrench', () => {
   })
 
   it('advises even where there is no wrench at all', () => {
-    expect(choose(window(24, 22, 26), []).advice[0]).toContain('full scale between 24 N·m and 120 N·m')
+    expect(choose(window(24, 22, 26), []).advice[0]).toContain(
+      'no-wrench-fits: target=24 N·m, from=24 N·m, to=120 N·m',
+    )
   })
 
   it('refuses a target of 0 N·m', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { adviceIn } from '../../../../core/engine/index.ts'
-import { sentenceOf, textIn } from '../../../../core/problem/index.ts'
+import { textIn } from '../../../../core/problem/index.ts'
 import { newtonMetres, torqueOf } from '../../../../core/quantity/index.ts'
 import {
   nearestMark,
@@ -11,19 +11,20 @@ import {
 } from '../../../../core/tightening/index.ts'
 import { en } from '../../../../core/words/index.ts'
 import { valueOf, setupOf, medium, written } from '../wrench-rack.ts'
+import { lineOf } from '../../../problem-line.ts'
 
 /** What is said about a wrench that cannot be, each fault with its place. */
 function faultsOf(change: object): readonly string[] {
   const read = wrench.safeParse({ ...written, ...change })
   return read.success
     ? []
-    : read.error.issues.map(({ path, message }) => `${path.join('.')}: ${sentenceIn(message)}`)
+    : read.error.issues.map(({ path, message }) => `${path.join('.')}: ${lineIn(message)}`)
 }
 
-function sentenceIn(message: string): string {
+function lineIn(message: string): string {
   const advice = adviceIn(message)
   if (advice === null) return message
-  return 'path' in advice ? sentenceOf(advice) : textIn(en, en.phrases, advice)
+  return 'path' in advice ? lineOf(advice) : textIn(en, en.phrases, advice)
 }
 
 describe('a wrench as it is written down', () => {
@@ -39,26 +40,37 @@ describe('a wrench as it is written down', () => {
   })
 
   it.each([
-    ['a reversed range', { range: { least: '100 N·m', most: '20 N·m' } }, 'range: The range ends at 20 N·m'],
-    ['a range of nothing', { range: { least: '20 N·m', most: '20 N·m' } }, 'range: The range ends at 20 N·m'],
-    ['a stated least at its end', { statedMinimum: '100 N·m' }, 'statedMinimum: A minimum of 100 N·m'],
+    [
+      'a reversed range',
+      { range: { least: '100 N·m', most: '20 N·m' } },
+      'range: wrench-range-reversed: least=100 N·m, most=20 N·m',
+    ],
+    [
+      'a range of nothing',
+      { range: { least: '20 N·m', most: '20 N·m' } },
+      'range: wrench-range-reversed: least=20 N·m, most=20 N·m',
+    ],
+    [
+      'a stated least at its end',
+      { statedMinimum: '100 N·m' },
+      'statedMinimum: wrench-minimum-past-range: minimum=100 N·m, most=100 N·m',
+    ],
     [
       'steps past its end',
       { scale: { unit: 'lbf·ft', step: 100 } },
-      'scale.step: A scale that goes in steps of 100 lbf·ft',
+      'scale.step: wrench-step-past-range: step=100 lbf·ft, ',
     ],
     ['steps of nothing', { scale: { unit: 'N·m', step: 0 } }, 'scale.step: give a step above zero'],
     [
       'a class its type has not',
       { made: { type: 'I', class: 'G' } },
-      'made.class: ISO 6789 has no type I class “G”. Read the mark on the wrench again: for this type it ' +
-        'is one of A, B, C, D, E.',
+      'made.class: wrench-class-unknown: type=I, class=G, known=A B C D E',
     ],
     ['a scale in no unit of torque', { scale: { unit: 'N', step: 1 } }, 'scale.unit'],
     [
       'a range without its unit',
       { range: { least: '20', most: '100 N·m' } },
-      'range.least: “20” has no unit',
+      'range.least: unit-missing: typed=20, ',
     ],
     [
       'a day that is none',
@@ -78,9 +90,7 @@ describe('a wrench as it is written down', () => {
     ]
     for (const offset of ['400 mm', '700 mm'])
       expect(faultsOf({ length: '400 mm', adapters: adapters(offset) })).toEqual([
-        `adapters.1.offset: “Long foot” reaches out by ${offset}, and the wrench is 400 mm long: no ` +
-          'setting is safe with that. Measure both again: the wrench from the middle of its grip to its ' +
-          'drive, the adapter from the drive to the fastener.',
+        `adapters.1.offset: adapter-too-long: adapter=Long foot, offset=${offset}, length=400 mm`,
       ])
     expect(faultsOf({ length: '400 mm', adapters: adapters('399 mm') })).toEqual([])
   })
@@ -181,8 +191,8 @@ describe('what the scale shows with an adapter', () => {
   it('cannot be given without the length of the wrench, except square to the handle', () => {
     const unmeasured = medium({})
     const refused = scaleShare(setupOf(unmeasured, { offset: '100 mm', angle: '0 °' }))
-    expect(refused.ok ? null : sentenceOf(refused.problem)).toContain(
-      'Medium click wrench has no length noted',
+    expect(refused.ok ? null : lineOf(refused.problem)).toContain(
+      'wrench-length-missing: name=Medium click wrench, adapter=Crow foot',
     )
     expect(valueOf(scaleShare(setupOf(unmeasured, { offset: '100 mm', angle: '90 °' })))).toBe(1)
   })
