@@ -6,6 +6,7 @@ import { fitting } from '../canvas/camera.ts'
 import SceneList from '../canvas/SceneList.svelte'
 import CautionNote from '../parts/CautionNote.svelte'
 import Choice from '../parts/Choice.svelte'
+import DayField from '../parts/DayField.svelte'
 import GradeTag from '../parts/GradeTag.svelte'
 import OpenTime from '../parts/OpenTime.svelte'
 import ProblemNote from '../parts/ProblemNote.svelte'
@@ -32,6 +33,11 @@ export const partEntries: readonly Entry[] = [
   part('Choice', 'One of a few, all in sight', Choice, () => ({
     named: { name: 'Torque in', options: units, value: 'N·m', onchoose: nothing },
     unnamed: { name: 'Torque in', named: false, options: units, value: 'lbf·in', onchoose: nothing },
+  })),
+  part('Day', 'A day by its parts, in the language of the window', DayField, () => ({
+    chosen: { label: 'Calibrated on', value: '2026-03-05', onchoose: nothing },
+    none: { label: 'Calibrated on', value: '', onchoose: nothing },
+    begun: { label: 'Calibrated on', value: '2026-03', onchoose: nothing },
   })),
   part('Grade tag', 'A shell as the drawing shows it, in every pattern', GradeTag, () => {
     const { grades } = engineOf('firth-v8').spec.fits[0]!

@@ -1,4 +1,5 @@
 import { en } from '../../core/words/index.ts'
+import { chooseDay } from './choose-day.ts'
 import { expect, onDesktopToo, test as base } from './bench.ts'
 import type { Bench } from './bench.ts'
 import { withDataFolder } from './hosts/host.ts'
@@ -176,10 +177,10 @@ test('the archive is paged and searched by engine, serial number, person, day, p
   await page.getByRole('button', { name: en.archive.search.states.flagged }).click()
   await expect(lines(bench)).toHaveCount(1)
   await page.getByRole('button', { name: en.archive.search.states.any, exact: true }).click()
-  await page.getByLabel(en.archive.search.startedFrom).fill('2020-01-01')
-  await page.getByLabel(en.archive.search.startedTo, { exact: true }).fill('2020-12-31')
+  await chooseDay(page, en.archive.search.startedFrom, '2020-01-01')
+  await chooseDay(page, en.archive.search.startedTo, '2020-12-31')
   await expect(page.getByText(en.archive.search.nothingFound)).toBeVisible()
-  await page.getByLabel(en.archive.search.startedTo, { exact: true }).fill('2099-12-31')
+  await chooseDay(page, en.archive.search.startedTo, `${new Date().getFullYear() + 1}-12-31`)
   await expect(lines(bench)).toHaveCount(50)
 })
 

@@ -1,4 +1,5 @@
 import { en } from '../../core/words/index.ts'
+import { chooseDay } from './choose-day.ts'
 import { whenKept } from './ask.ts'
 import { expect, type Bench } from './bench.ts'
 import { pixelsLeftBehind, protractorKnobs } from './drawing.ts'
@@ -237,7 +238,7 @@ test('a wrench with an adapter, and one that does not read so low', async ({ ben
     await page.getByPlaceholder(saying(() => en.wrenches.form.lengthExample)).fill('12 in')
     await page.getByLabel(en.wrenches.form.number).fill('4711')
     const calibrated = new Date().toISOString().slice(0, 10)
-    await page.getByLabel(en.wrenches.form.calibratedOn).fill(calibrated)
+    await chooseDay(page, en.wrenches.form.calibratedOn, calibrated)
     await page.getByRole('button', { name: en.wrenches.form.addAdapter }).click()
     await page.getByLabel(en.wrenches.form.adapter, { exact: true }).fill('Crow foot')
     await page.getByLabel(en.wrenches.form.offset).fill('4 in')

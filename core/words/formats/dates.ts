@@ -6,6 +6,8 @@ export interface Dates {
   readonly dayAndTime: (at: string) => string
   /** `5 Mar 2026, 09:05`. */
   readonly dayAndMinute: (at: string) => string
+  /** The name of a month from 1 to 12, by itself: `March`. */
+  readonly month: (number: number) => string
 }
 
 const day: Intl.DateTimeFormatOptions = { day: 'numeric', month: 'short', year: 'numeric' }
@@ -26,6 +28,8 @@ export function datesOf(locale: string, changed: Intl.DateTimeFormatOptions = {}
   /** A day by itself has no time, and is that day on every clock; `Date` takes it for midnight in UTC. */
   const byItself = writer(locale, { ...day, ...changed, timeZone: 'UTC' })
 
+  const month = writer(locale, { month: 'long', timeZone: 'UTC' })
+
   const written = (at: string, write: (instant: Date) => string): string => {
     const instant = new Date(at)
     if (Number.isNaN(instant.getTime())) return at
@@ -36,6 +40,7 @@ export function datesOf(locale: string, changed: Intl.DateTimeFormatOptions = {}
     day: (at) => written(at, writers.day),
     dayAndTime: (at) => written(at, writers.dayAndTime),
     dayAndMinute: (at) => written(at, writers.dayAndMinute),
+    month: (number) => month(new Date(Date.UTC(2000, number - 1))),
   }
 }
 

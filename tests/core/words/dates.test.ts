@@ -25,6 +25,15 @@ describe('days and times', () => {
     })
   })
 
+  it('name a month by itself', async () => {
+    expect(await inEach(({ month }) => month(3))).toEqual({ en: 'March', de: 'März', es: 'marzo' })
+    expect(await inEach(({ month }) => month(12))).toEqual({
+      en: 'December',
+      de: 'Dezember',
+      es: 'diciembre',
+    })
+  })
+
   it('tell the day from the month in the first days of a year', async () => {
     const at = instant('2026-03-04', '09:05:00')
     expect(await inEach(({ dayAndMinute }) => dayAndMinute(at))).toEqual({

@@ -23,6 +23,12 @@ export const parts: Words['parts'] = {
   savedByBrowser: ({ fileName }) =>
     `Der Browser speichert ${fileName}. Wann und wo, steht in seiner Downloadliste.`,
 
+  day: {
+    day: 'Tag',
+    month: 'Monat',
+    year: 'Jahr',
+    incomplete: 'Tag, Monat und Jahr wählen oder alle drei leer lassen.',
+  },
   enginesAndBuilds: 'Motoren und Aufbauten',
   grade: ({ grade, pattern }) => `Klasse ${grade}, ${patterns[pattern]}`,
   openTimeLeft: ({ bead, seconds }) => `Dichtmittel, ${bead}: noch ${minutesAndSeconds(seconds)} Offenzeit`,

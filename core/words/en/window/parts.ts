@@ -27,6 +27,13 @@ export const parts = {
   savedByBrowser: ({ fileName }: { readonly fileName: string }) =>
     `The browser saves ${fileName}. Its list of downloads says when and where.`,
 
+  /** A day that is chosen by its parts. */
+  day: {
+    day: 'Day',
+    month: 'Month',
+    year: 'Year',
+    incomplete: 'Choose day, month and year, or leave all three empty.',
+  },
   enginesAndBuilds: 'Engines and builds',
   grade: ({ grade, pattern }: { readonly grade: string; readonly pattern: keyof typeof patterns }) =>
     `grade ${grade}, ${patterns[pattern]}`,

@@ -24,6 +24,12 @@ export const parts: Words['parts'] = {
   savedByBrowser: ({ fileName }) =>
     `El navegador guarda ${fileName}. Su lista de descargas dice cuándo y dónde.`,
 
+  day: {
+    day: 'Día',
+    month: 'Mes',
+    year: 'Año',
+    incomplete: 'Elegir día, mes y año, o dejar los tres vacíos.',
+  },
   enginesAndBuilds: 'Motores y montajes',
   grade: ({ grade, pattern }) => `clase ${grade}, ${patterns[pattern]}`,
   openTimeLeft: ({ bead, seconds }) =>
