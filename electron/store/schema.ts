@@ -37,12 +37,19 @@ export function schemaDigest(db: Database.Database): string {
   return createHash('sha256').update(JSON.stringify(definitions)).digest('hex')
 }
 
+/** What `expectedSchemaDigest` found: the migrations never change, and every record and backup that is opened asks. */
+const expected = new Map<number, string>()
+
 /** The hash that a file of this version has when only the migrations have shaped it. */
 export function expectedSchemaDigest(version: number): string {
+  const known = expected.get(version)
+  if (known !== undefined) return known
   const db = new Database(':memory:')
   try {
     migrate(db, version)
-    return schemaDigest(db)
+    const digest = schemaDigest(db)
+    expected.set(version, digest)
+    return digest
   } finally {
     db.close()
   }

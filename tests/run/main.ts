@@ -1,5 +1,6 @@
 import { build, check, endToEndTests, staticChecks, unitTests, waiting, working } from './checks.ts'
 import { chromiumToTest } from './chromium.ts'
+import { folderInMemory } from './folder-in-memory.ts'
 import { closingLines, partLines, type Part } from './report.ts'
 
 const parts: Readonly<Record<string, () => Promise<readonly Part[]>>> = {
@@ -17,6 +18,8 @@ if (part === undefined) {
   process.exitCode = 2
 } else {
   const start = Date.now()
+  const inMemory = folderInMemory()
+  if (inMemory !== null) process.env.TMPDIR = inMemory
   const ran = await part()
   const ended = ran.flatMap((one) => one.ended)
   for (const line of partLines(ran, (Date.now() - start) / 1000)) console.log(line)
