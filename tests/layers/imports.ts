@@ -32,8 +32,11 @@ interface Node {
 
 function namedWithin(node: object): readonly { readonly value: string; readonly start: number }[] {
   const name = isNode(node) ? moduleNamedBy(node) : undefined
-  const here = isNode(name) && typeof name['value'] === 'string' ? [{ value: name['value'], start: name.start }] : []
-  const within = Object.values(node).filter((each): each is object => typeof each === 'object' && each !== null)
+  const here =
+    isNode(name) && typeof name['value'] === 'string' ? [{ value: name['value'], start: name.start }] : []
+  const within = Object.values(node).filter(
+    (each): each is object => typeof each === 'object' && each !== null,
+  )
   return [...here, ...within.flatMap(namedWithin)]
 }
 
