@@ -32,12 +32,12 @@ function appending(inFolder: string, program = appender): Appending {
 }
 
 /** Until it has printed more than `count` lines; one that ends before says so. */
-async function printed({ lines, ended }: Appending, count: number): Promise<void> {
+async function printed({ child, lines, ended }: Appending, count: number): Promise<void> {
   let isEnded = false
-  void ended.then(() => (isEnded = true))
+  const end = ended.then(() => (isEnded = true))
   while (lines.length <= count) {
     if (isEnded) throw new Error(`the appender ended after “${lines.at(-1) ?? 'nothing'}”`)
-    await new Promise((resolve) => setTimeout(resolve, 1))
+    await Promise.race([end, new Promise((resolve) => child.stdout!.once('data', resolve))])
   }
 }
 
