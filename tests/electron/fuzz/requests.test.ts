@@ -1,7 +1,7 @@
 import { Agent, request } from 'node:http'
 import { describe, expect, it, onTestFinished } from 'vitest'
 import { sentenceOf, type Problem } from '../../../core/problem/index.ts'
-import { replay } from '../../../core/builds/index.ts'
+import { evolve, replay } from '../../../core/builds/index.ts'
 import { contract } from '../../../core/contract/index.ts'
 import { readSpec } from '../../../core/engine/index.ts'
 import { startLocalHost } from '../../../electron/local/server.ts'
@@ -82,10 +82,11 @@ describe(`requests to the running host (seed ${seed})`, () => {
     const odd = () => by.oneOf([null, 0, -1, 1e9, '', 'x', '24', true, [], {}, '\0', 'é'.repeat(300)])
     const counts: Record<string, number> = { good: 0, refused: 0, turned: 0 }
     let events = (await get('builds.open', { build: line.id })).events
+    let state = replay(events)
 
     /** The right command now and then, so that the build gets on; mostly one that was bent. */
     const command = (): Record<string, unknown> => {
-      const right = nextCommand(spec, replay(events))
+      const right = nextCommand(spec, state)
       const bent: Record<string, unknown> = { ...(right ?? { type: 'finish-build' }) }
       if (by.random() < 0.3) return bent
       const key = by.oneOf(Object.keys(bent))
@@ -122,7 +123,9 @@ describe(`requests to the running host (seed ${seed})`, () => {
       }
       counts[reply.ok ? 'good' : 'refused'] = (counts[reply.ok ? 'good' : 'refused'] ?? 0) + 1
       if (!reply.ok) expect(sentenceOf(reply.problem!).length, `request ${each}`).toBeGreaterThan(10)
-      if (name === 'builds.act' && reply.ok) events = [...events, ...(reply.value?.events ?? [])]
+      const more = name === 'builds.act' && reply.ok ? (reply.value?.events ?? []) : []
+      events = [...events, ...more]
+      state = more.reduce(evolve, state)
     }
     expect(bugs).toEqual([])
     const opened = await get('builds.open', { build: line.id })

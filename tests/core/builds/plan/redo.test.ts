@@ -39,9 +39,14 @@ function under({ steps, parts }: EngineSpec): ReadonlyMap<string, ReadonlySet<st
   )
 }
 
-/** All that stands on a step: joined with what stands on that until nothing more comes. */
-function closure(spec: EngineSpec, id: string): ReadonlySet<string> {
+/** For each step, all that stands on it. */
+function closures(spec: EngineSpec): ReadonlyMap<string, ReadonlySet<string>> {
   const on = under(spec)
+  return new Map(spec.steps.map(({ id }) => [id, closure(spec, on, id)]))
+}
+
+/** All that stands on a step: joined with what stands on that until nothing more comes. */
+function closure(spec: EngineSpec, on: ReturnType<typeof under>, id: string): ReadonlySet<string> {
   let all = new Set<string>()
   for (;;) {
     const more = spec.steps.filter(({ id: each }) =>
@@ -106,27 +111,27 @@ function inTheEngine(spec: EngineSpec, state: BuildState) {
 
 describe.each(demos)('a finished step of %s that is done again', (engine) => {
   const spec = shippedEngine(engine)
+  const over = closures(spec)
+  const shop = done(spec)
 
   it('opens exactly what stood on it, and nothing else', () => {
-    const shop = done(spec)
     for (const { id, kind } of spec.steps) {
       const again = new Workshop(spec)
       again.state = shop.state
       again.does(redo(again, id))
       const open = spec.steps.filter((step) => !isStepDone(spec, again.state, step)).map((step) => step.id)
-      const expected = kind === 'note-marks' ? [id] : [id, ...closure(spec, id)]
+      const expected = kind === 'note-marks' ? [id] : [id, ...over.get(id)!]
       expect(open.toSorted(), id).toEqual(expected.toSorted())
     }
   })
 
   it('says what is undone at the bench so that nothing is undone under what is still on top', () => {
-    const shop = done(spec)
     for (const step of spec.steps) {
       const deeds = undoneAtBench(spec, shop.state, step, openedAgain(spec, shop.state, step))
       deeds.forEach(({ step: each }, index) => {
         const later = deeds.slice(index + 1).map((deed) => deed.step.id)
         expect(
-          later.filter((id) => closure(spec, each.id).has(id)),
+          later.filter((id) => over.get(each.id)!.has(id)),
           each.id,
         ).toEqual([])
       })
@@ -248,7 +253,7 @@ describe('a step that is done again', () => {
     expect(shop.refuses({ ...other, opens })).toContain('undo at the bench')
     shop.does({ ...other, opens, takenApart: true })
     const open = skerry.steps.filter((step) => !isStepDone(skerry, shop.state, step)).map(({ id }) => id)
-    expect(open.toSorted()).toEqual([...closure(skerry, 'case-marks')].toSorted())
+    expect(open.toSorted()).toEqual([...closures(skerry).get('case-marks')!].toSorted())
     expect(hasWork(skerry, shop.state, shop.step('fit-mains'))).toBe(false)
   })
 
