@@ -12,7 +12,7 @@ export type LastAction =
 /** The library and the drafts, as the host last said they are. */
 export class LibraryDesk {
   readonly #client: Client
-  readonly #person: () => string
+  readonly #person: () => Promise<string>
   readonly #language: () => Language
   readonly #revised: () => unknown
   #lines = $state.raw<readonly LibraryLine[] | null>(null)
@@ -24,7 +24,7 @@ export class LibraryDesk {
   /** `revised` is called once the library has another revision. */
   constructor(
     client: Client,
-    person: () => string,
+    person: () => Promise<string>,
     language: () => Language,
     revised: () => unknown = () => undefined,
   ) {
@@ -67,7 +67,12 @@ export class LibraryDesk {
   /** The id of the draft that is begun; the form says a problem beside its field. */
   async begin(origin: DraftOrigin, name: string, from: string): Promise<Outcome<string>> {
     this.#last = null
-    const answer = await this.#client.request('drafts.begin', { person: this.#person(), name, from, origin })
+    const answer = await this.#client.request('drafts.begin', {
+      person: await this.#person(),
+      name,
+      from,
+      origin,
+    })
     if (!answer.ok) return answer
     this.#problem = null
     await this.load()
@@ -76,7 +81,7 @@ export class LibraryDesk {
 
   async publish({ id, entries }: DraftLine): Promise<void> {
     const answer = await this.#client.request('drafts.publish', {
-      ...{ draft: id, after: entries, person: this.#person() },
+      ...{ draft: id, after: entries, person: await this.#person() },
     })
     await this.#done(answer.ok ? { kind: 'published', line: answer.value } : answer.problem)
   }
@@ -100,7 +105,10 @@ export class LibraryDesk {
     const answer =
       file.size > mostSpecFileCharacters
         ? refused('spec-file-foreign', {})
-        : await this.#client.request('library.import', { text: await file.text(), person: this.#person() })
+        : await this.#client.request('library.import', {
+            text: await file.text(),
+            person: await this.#person(),
+          })
     this.#reading = null
     await this.#done(answer.ok ? { kind: 'imported', result: answer.value } : answer.problem)
   }
@@ -118,9 +126,9 @@ export class LibraryDesk {
     return this.#client
   }
 
-  #act({ id, entries }: DraftLine, type: 'discard' | 'bring-back') {
+  async #act({ id, entries }: DraftLine, type: 'discard' | 'bring-back') {
     return this.#client.request('drafts.act', {
-      ...{ draft: id, after: entries, person: this.#person(), act: { type } },
+      ...{ draft: id, after: entries, person: await this.#person(), act: { type } },
     })
   }
 

@@ -21,6 +21,8 @@ export class Crew {
   readonly #bench: PresentPerson
   #list = $state.raw<readonly PersonLine[]>([])
   #choosing = $state.raw<Choosing | null>(null)
+  /** Settles once the name that was given last is kept, or is not. */
+  #naming: Promise<unknown> = Promise.resolve()
   /** Who asked for a badge; the last one gets it. */
   #listeners: readonly ((badge: string) => unknown)[] = []
 
@@ -119,7 +121,19 @@ export class Crew {
   }
 
   /** A name was typed: of the list, where it is in it, else just a name. */
-  async named(name: string) {
+  named(name: string): Promise<void> {
+    const naming = this.#named(name)
+    this.#naming = naming
+    return naming
+  }
+
+  /** The name, once the one that was typed last is kept: what is begun in the same moment is begun under it. */
+  async keptName(): Promise<string> {
+    await this.#naming
+    return this.name
+  }
+
+  async #named(name: string) {
     const known = this.find(name)
     if (known === null) return this.takeBench(name)
     const who = { person: known.id }

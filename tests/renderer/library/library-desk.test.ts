@@ -11,7 +11,7 @@ async function deskOnRecord() {
   const client: Client = { request: (name, input) => ask(name, input) }
   const desk = new LibraryDesk(
     client,
-    () => 'Ana Ruiz',
+    () => Promise.resolve('Ana Ruiz'),
     () => 'en',
   )
   await desk.load()

@@ -52,6 +52,19 @@ describe('the people of a bench', () => {
     expect(crew.find('Cy Vik')).toBeNull()
   })
 
+  it('give what is begun at once the name that is still being kept', async () => {
+    const { client } = await bench()
+    let name = ''
+    let keep = (): void => undefined
+    const kept = new Promise<void>((done) => (keep = done))
+    const crew = new Crew(client, { name: () => name, keep: (next) => kept.then(() => (name = next)) })
+    void crew.named('Cy Vik')
+    const begun = crew.keptName()
+    expect(crew.name).toBe('')
+    keep()
+    expect(await begun).toBe('Cy Vik')
+  })
+
   it('are asked for their PIN, and keep the bench as it was until it is right', async () => {
     const { crew } = await bench()
     const answer = await crew.enter({ person: ana.id }, null)
