@@ -219,10 +219,13 @@ export function isWithoutHelp(): boolean {
  * and not said to be the same in every language, a line each. Runs in the page.
  */
 export function outsideBrackets(): readonly string[] {
-  const { sampleData } = globalThis as unknown as { readonly sampleData: ReadonlySet<string> }
+  const inPage = globalThis as unknown as {
+    readonly sampleData: ReadonlySet<string>
+    /** Put in order once for as many as they were: there are thousands. */
+    sorted?: { readonly size: number; readonly data: readonly string[] }
+  }
   const spaced = (text: string) => text.replaceAll(/\s+/g, ' ').trim()
-  const data = [...sampleData].map(spaced).filter(hasWord)
-  const longestFirst = data.toSorted((one, other) => other.length - one.length)
+  const longestFirst = dataLongestFirst()
   /** The texts of the help are a table of their own, which stays English. */
   const notLookedAt = 'script, style, section[aria-label] > h2, title, [translate="no"], [data-guide]'
   const found = new Set<string>()
@@ -233,7 +236,8 @@ export function outsideBrackets(): readonly string[] {
     const outside = outsideOf(node.textContent ?? '')
     if (!hasWord(outside)) continue
     // A drawing breaks a long text into several.
-    if (parent.closest('text') !== null && data.some((text) => ` ${text} `.includes(` ${outside} `))) continue
+    if (parent.closest('text') !== null && longestFirst.some((text) => ` ${text} `.includes(` ${outside} `)))
+      continue
     const left = longestFirst.reduce(
       (rest, text) => (rest.includes(text) ? without(rest, text) : rest),
       outside,
@@ -241,6 +245,15 @@ export function outsideBrackets(): readonly string[] {
     if (hasWord(left)) found.add(`“${outside}” at ${parent.tagName.toLowerCase()}`)
   }
   return [...found]
+
+  function dataLongestFirst(): readonly string[] {
+    const { size } = inPage.sampleData
+    if (inPage.sorted?.size === size) return inPage.sorted.data
+    const data = [...inPage.sampleData].map(spaced).filter(hasWord)
+    const sorted = data.toSorted((one, other) => other.length - one.length)
+    inPage.sorted = { size, data: sorted }
+    return sorted
+  }
 
   /** What is in no brackets. What is broken into lines has one of its brackets in each. */
   function outsideOf(text: string): string {
