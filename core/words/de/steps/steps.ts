@@ -119,7 +119,7 @@ const finish: Steps['finish'] = {
   finished: 'Abgeschlossen',
   showSheet: 'Montageblatt zeigen',
   finish: 'Aufbau abschließen',
-  isFinished: '✓ Aufbau abgeschlossen. Nicht mehr änderbar.',
+  isFinished: '✓ Aufbau abgeschlossen. Die Arbeit ist nicht mehr änderbar.',
   lookOnceMore: 'Montageblatt vor dem Abschluss nochmals ansehen: Danach ist nichts mehr änderbar.',
   lookAtSheet: 'Montageblatt ansehen',
 }
