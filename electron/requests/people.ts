@@ -133,13 +133,15 @@ export class People {
 
   #named(name: string): PersonRow | undefined {
     const key = nameKey(name)
-    const people = this.#people()
-    return people.find((each) => each.name === name) ?? people.find((each) => nameKey(each.name) === key)
+    // Asked at each confirmation: of a long list, no row is looked at closely but the one.
+    const rows = this.#store.people()
+    const found = (is: (row: PersonRow) => boolean) => rows.find((row) => is(row) && isPerson(row))
+    return found((row) => row.name === name) ?? found((row) => nameKey(row.name) === key)
   }
 
   /** Rows that are none are passed over: a name or an id that no list can show lets nobody in. */
   #people(): readonly PersonRow[] {
-    return this.#store.people().filter((row) => personRow.safeParse(row).success)
+    return this.#store.people().filter(isPerson)
   }
 
   #lines(): PersonLine[] {
@@ -184,4 +186,8 @@ export class People {
     this.#tries.succeeded(person.id)
     return done(null)
   }
+}
+
+function isPerson(row: PersonRow): boolean {
+  return personRow.safeParse(row).success
 }

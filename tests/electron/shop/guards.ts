@@ -105,6 +105,30 @@ export function guardsOf(shops: Shops): void {
       for (const sql of [bench, owner]) await sql.end()
     })
 
+    it('announces what it likes, and who follows hears of nothing that is not there', async () => {
+      const shop = await shops.newShop()
+      const archive = shop.client()
+      value(await archive.keepSpec(ferryEngine))
+      const heard: string[] = []
+      const stop = archive.follow(0, {
+        added: ({ id }) => heard.push(id),
+        lists: () => heard.push('lists'),
+        skipped: (why) => heard.push(why),
+        connection: () => {},
+      })
+      const bench = shop.asRole('bench')
+      const channel = `bedplate_${shop.name}`
+      value(await archive.send(consignment(build, chainOf(build, 1))))
+      await expect.poll(() => heard, { timeout: 20_000 }).toEqual([build])
+      for (const payload of ['99999999999', '-1', 'DROP TABLE entry', buildId('2026-11-02T08:00:01Z', 3)])
+        await bench`SELECT pg_notify(${channel}, ${payload}) FROM generate_series(1, 50)`
+      await bench`SELECT pg_notify(${channel}, i::text || repeat('a', 7900)) FROM generate_series(1, 300) AS i`
+      value(await archive.send(consignment(build, chainOf(build, 2))))
+      await expect.poll(() => heard, { timeout: 20_000 }).toEqual([build, build])
+      stop()
+      await bench.end()
+    })
+
     it('reads its own shop and sees nothing of another', async () => {
       const [own, other] = [await withBuild(), await shops.anyShop()]
       for (const who of ['bench', 'reader'] as const) {

@@ -87,7 +87,7 @@ export const doctor: Doctor = {
     'shop-not-reached': ({ why, since, entries }) =>
       `${why}${since === null ? '' : ` So seit ${dayAndTime(since)}.`} ${counted(entries, 'Eintrag wartet', 'Einträge warten')} hier auf Übertragung.`,
     'shop-refused': ({ refused, apart }) =>
-      `Vom Archiv nicht angenommen: ${counted(refused, 'Aufbau', 'Aufbauten')}; an zwei Werkbänken getrennt fortgesetzt: ${counted(apart, 'Aufbau', 'Aufbauten')}. Siehe Seite „Werkstatt“.`,
+      `Abgelehnt: ${counted(refused, 'Aufbau', 'Aufbauten')}; an zwei Werkbänken getrennt fortgesetzt: ${counted(apart, 'Aufbau', 'Aufbauten')}. Siehe Seite „Werkstatt“.`,
     'backup-none': (facts) => `Keine Sicherung vorhanden. ${secondFolderText(facts)}`,
     'backup-of-later': (facts) =>
       `Die letzte Sicherung trägt das Datum ${day(facts.on)}, die Uhr dieses Rechners zeigt ${day(facts.today)}. Eines davon ist ` +

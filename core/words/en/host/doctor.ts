@@ -110,7 +110,7 @@ export const doctor = {
     }) =>
       `${facts.why}${facts.since === null ? '' : ` So since ${dayAndTime(facts.since)}.`} ${counted(facts.entries, 'entry waits', 'entries wait')} here to be sent.`,
     'shop-refused': ({ refused, apart }: { readonly refused: number; readonly apart: number }) =>
-      `${counted(refused, 'build was', 'builds were')} not taken by the archive, and ${counted(apart, 'build was', 'builds were')} continued at two benches apart. See the page “Shop”.`,
+      `${counted(refused, 'build was', 'builds were')} refused, and ${counted(apart, 'build was', 'builds were')} continued at two benches apart. See the page “Shop”.`,
     'backup-none': (facts: OfSecondFolder) => `There is no backup. ${secondFolderText(facts)}`,
     'backup-of-later': (facts: OfSecondFolder & { readonly on: string; readonly today: string }) =>
       `The last backup is dated ${day(facts.on)}, and the clock of this computer says ${day(facts.today)}. One of the two is ` +

@@ -82,7 +82,7 @@ export const doctor: Words['doctor'] = {
     'shop-not-reached': ({ why, since, entries }) =>
       `${why}${since === null ? '' : ` Así desde ${dayAndTime(since)}.`} ${counted(entries, 'entrada espera', 'entradas esperan')} aquí ser ${entries === 1 ? 'enviada' : 'enviadas'}.`,
     'shop-refused': ({ refused, apart }) =>
-      `No aceptados por el archivo: ${counted(refused, 'montaje', 'montajes')}; continuados por separado en dos bancos: ${counted(apart, 'montaje', 'montajes')}. Véase la página «Taller».`,
+      `Rechazados: ${counted(refused, 'montaje', 'montajes')}; continuados por separado en dos bancos: ${counted(apart, 'montaje', 'montajes')}. Véase la página «Taller».`,
     'backup-none': (facts) => `No hay copia de seguridad. ${secondFolderText(facts)}`,
     'backup-of-later': (facts) =>
       `La última copia de seguridad lleva fecha ${day(facts.on)}, y el reloj de este ordenador marca ${day(facts.today)}. Uno de los dos ` +
