@@ -64,7 +64,7 @@ export function rebuildingOn(shops: Shops): void {
       expect(await listed()).toEqual(before)
 
       await sql.unsafe(`
-        UPDATE build SET name = 'Another', serial = '', finished = true, voided = NOT voided, flagged = NOT flagged, holder = 'nobody',
+        UPDATE build SET name = 'Another', serial = '', finished = true, voided = NOT voided, flagged = NOT flagged, holder = 'ffffffffffff',
           standing = '{}', entries = 1, head_sha256 = sha256('x'), bench = '', last_at = now(), started_at = now(), year = 1999
           WHERE id = '${going}';
         DELETE FROM mention WHERE kind = 'serial';
