@@ -28,6 +28,17 @@ const mostProblems = 100
  * `spec-id-twice`, `spec-reference-dangling`, and `spec-more-problems` when some were left out.
  */
 export function readSpec(text: string, language: Language = 'en'): SpecReading {
+  const { texts } = inLanguages[language]
+  const read = texts.get(text) ?? readText(text, language)
+  if (!read.ok || text.length > mostRemembered) return read
+  // The last ones stay: what was asked for again goes behind the others.
+  texts.delete(text)
+  texts.set(text, read)
+  if (texts.size > textsRemembered) texts.delete(texts.keys().next().value!)
+  return read
+}
+
+function readText(text: string, language: Language): SpecReading {
   if (text.length > mostCharacters) return faulty([problem('spec-too-large', { mostCharacters })])
   // Editors on some systems put a byte order mark in front of what they save.
   const json = readJson(text.replace(/^\uFEFF/, ''))
@@ -51,12 +62,19 @@ export function readDocument(document: SpecDocument, language: Language = 'en'):
   return read
 }
 
-/** What documents were read as in a language, and which of its texts were taken in parts of them. */
+/** What the last texts were read as: a bench has a few engines, and every build of one rests on the same text. */
+type LastTexts = Map<string, SpecReading>
+const textsRemembered = 16
+/** Characters. */
+const mostRemembered = 300_000
+
+/** What documents and texts were read as in a language, and which of its texts were taken in parts of them. */
 interface ReadBefore {
   readonly taken: TextsByPart
   readonly readings: WeakMap<SpecDocument, SpecReading>
+  readonly texts: LastTexts
 }
-const nothingYet = (): ReadBefore => ({ taken: new WeakMap(), readings: new WeakMap() })
+const nothingYet = (): ReadBefore => ({ taken: new WeakMap(), readings: new WeakMap(), texts: new Map() })
 const inLanguages: Readonly<Record<Language, ReadBefore>> = {
   en: nothingYet(),
   de: nothingYet(),

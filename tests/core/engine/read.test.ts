@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { readSpec } from '../../../core/engine/index.ts'
-import { demoText, named, nth, readAfter, readLines, type Draft } from './demo.ts'
+import type { Language } from '../../../core/words/index.ts'
+import { demoDraft, demoText, named, nth, readAfter, readLines, type Draft } from './demo.ts'
 
 /** The same draft without its types, for what the types forbid. */
 function loose(draft: object): Record<string, unknown> {
@@ -35,6 +36,38 @@ describe('reading a spec', () => {
 
   it('reads a file that an editor saved with a byte order mark', () => {
     expect(readLines(`\uFEFF${demoText('skerry-3')}`)).toEqual([])
+  })
+})
+
+describe('a text that was read before', () => {
+  const draft = demoDraft('skerry-3')
+  nth(draft.steps, 0).name = { en: 'Note marks', de: 'Zeichen notieren' }
+  const text = JSON.stringify(draft)
+  const nameIn = (written: string, language: Language) => {
+    const reading = readSpec(written, language)
+    return reading.ok && nth(reading.spec.steps, 0).name
+  }
+
+  it('is the same spec, in each language its own, and another text is another spec', () => {
+    for (const _ of ['first', 'again']) {
+      expect(nameIn(text, 'de')).toBe('Zeichen notieren')
+      expect(nameIn(text, 'en')).toBe('Note marks')
+      expect(nameIn(text.replace('Note marks', 'Read marks'), 'en')).toBe('Read marks')
+    }
+    expect(readSpec(text)).toBe(readSpec(text))
+  })
+
+  it('is read again where many others came between', () => {
+    const before = readSpec(text)
+    for (let other = 0; other < 20; other += 1) readSpec(text + ' '.repeat(1 + other))
+    expect(readSpec(text)).not.toBe(before)
+    expect(readSpec(text)).toEqual(before)
+  })
+
+  it('has its faults again', () => {
+    const faulty = text.replace('"bedplateSpec":1', '"bedplateSpec":2')
+    expect(readLines(faulty)).toEqual(readLines(faulty))
+    expect(readLines(faulty)).toHaveLength(1)
   })
 })
 
