@@ -23,10 +23,15 @@ export default class EndToEndReporter implements Reporter {
     writeReport([
       ...tests.map((test): Ended => {
         const name = test.titlePath().filter(Boolean).join(' › ')
-        if (test.outcome() !== 'skipped')
-          return test.ok()
-            ? { name, outcome: 'passed' }
-            : { name: `${name}${failedStep(test)}`, outcome: 'failed' }
+        switch (test.outcome()) {
+          case 'expected':
+            return { name, outcome: 'passed' }
+          case 'flaky':
+            return { name, outcome: 'passed', twice: true }
+          case 'unexpected':
+            return { name: `${name}${failedStep(test)}`, outcome: 'failed' }
+          case 'skipped':
+        }
         const reason = test.annotations.find(({ type }) => type === 'skip' || type === 'fixme')?.description
         return { name, outcome: 'skipped', reason: reason ?? 'no reason given' }
       }),

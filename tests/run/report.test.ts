@@ -15,6 +15,7 @@ function reportOf(ended: readonly Ended[]): string {
 
 const good: Ended = { name: 'a', outcome: 'passed' }
 const bad: Ended = { name: 'b', outcome: 'failed' }
+const shaky: Ended = { name: 'd', outcome: 'passed', twice: true }
 const left: Ended = { name: 'c', outcome: 'skipped', reason: 'no Electron here' }
 
 describe('the report of a test runner', () => {
@@ -62,6 +63,10 @@ describe('the table of parts', () => {
 describe('the closing lines', () => {
   it('are the count alone when all is well', () => {
     expect(closingLines([good, good])).toEqual(['2 passed, 0 failed'])
+  })
+
+  it('name what passed only when it was run again, and count it as passed', () => {
+    expect(closingLines([good, shaky])).toEqual(['again    d: it failed at first', '2 passed, 0 failed'])
   })
 
   it('name what was skipped, with its reason, and what failed, before the count', () => {

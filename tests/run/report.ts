@@ -1,9 +1,10 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
 
-/** How one check ended. A skipped one carries its reason. */
+/** How one check ended. A skipped one carries its reason; `twice` is one that failed and passed when it was run again. */
 export type Ended =
-  | { readonly name: string; readonly outcome: 'passed' | 'failed' }
+  | { readonly name: string; readonly outcome: 'passed'; readonly twice?: true }
+  | { readonly name: string; readonly outcome: 'failed' }
   | { readonly name: string; readonly outcome: 'skipped'; readonly reason: string }
 
 /** The variable that tells a reporter inside a test runner where to leave its report. */
@@ -47,12 +48,13 @@ export function partLines(parts: readonly Part[], seconds: number): readonly str
   return [...parts.map((part) => line(part.name, part.seconds, part.ended)), line('all', seconds, all)]
 }
 
-/** The closing lines: skipped checks with their reasons, failed ones by name, and last the count. */
+/** The closing lines: skipped checks with their reasons, those that passed when they were run again and failed ones by name, and last the count. */
 export function closingLines(ended: readonly Ended[]): readonly string[] {
   const count = (outcome: Ended['outcome']): number => ended.filter((one) => one.outcome === outcome).length
   const skipped = count('skipped')
   return [
     ...ended.flatMap((one) => (one.outcome === 'skipped' ? [`skipped  ${one.name}: ${one.reason}`] : [])),
+    ...ended.flatMap((one) => ('twice' in one ? [`again    ${one.name}: it failed at first`] : [])),
     ...ended.flatMap((one) => (one.outcome === 'failed' ? [`failed   ${one.name}`] : [])),
     `${count('passed')} passed, ${count('failed')} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`,
   ]
