@@ -17,7 +17,7 @@ export const library: Words['library'] = {
     engine: 'Motor',
     family: 'Tipo',
     revision: 'Revisión',
-    checked: 'Introducido y comprobado',
+    checked: 'Introducida y comprobada',
     builds: 'Montajes empezados con ella',
   },
   demo: 'demo, viene con el programa',
