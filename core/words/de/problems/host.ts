@@ -48,7 +48,7 @@ export const hostWords: Table<typeof pattern> = {
   'request-unknown': ({ name }) =>
     `Die Anfrage „${name}“ ist hier nicht bekannt. Fenster schließen und Bedplate neu starten.`,
   'request-unreadable': ({ fault }) =>
-    `Nichts geändert, das Gesendete hat einen Fehler: ${fault}${fault.endsWith('.') ? '' : '.'} Berichtigen und erneut senden.`,
+    `Nichts geändert, die Angabe hat einen Fehler: ${fault}${fault.endsWith('.') ? '' : '.'} Berichtigen und erneut senden.`,
   'text-broken': (_) => 'Der Text enthält ein halbes Zeichen, wie nach fehlerhaftem Einfügen. Neu eintippen.',
 
   'data-folder-closed': ({ folder, why }) =>

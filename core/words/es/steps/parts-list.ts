@@ -63,7 +63,8 @@ export const partsList: Words['partsList'] = {
   },
   orderList: {
     title: 'Piezas por pedir',
-    whatFor: 'Lo que aún no está montado. Lo reutilizable se compra solo si la pieza vieja ha pasado su límite.',
+    whatFor:
+      'Lo que aún no está montado. Lo reutilizable se compra solo si la pieza vieja ha pasado su límite.',
     nothing: 'Todas las piezas de la lista están montadas.',
     part: 'Pieza',
     place: 'Lugar',
