@@ -27,6 +27,19 @@ function found({ spec, state, entries }: Workshop): Record<string, number> {
   )
 }
 
+/** How often the plan of a run is looked up to see whether the run is done. */
+function timesRunsAreAsked(shop: Workshop, find: (shop: Workshop) => unknown): number {
+  let asked = 0
+  const spec = Object.defineProperty({ ...skerry }, 'procedures', {
+    get() {
+      asked += 1
+      return skerry.procedures
+    },
+  })
+  find({ spec, state: shop.state, entries: shop.entries } as Workshop)
+  return asked
+}
+
 describe('the entry by which a step was done', () => {
   it('is its last pull; after a problem was noted, the answer to it', () => {
     const shop = new Workshop(skerry)
@@ -66,5 +79,8 @@ describe('the entry by which a step was done', () => {
     expect(checks).toBeGreaterThan(10)
     expect(Object.keys(found(shop)).toSorted()).toEqual(skerry.steps.map(({ id }) => id).toSorted())
     expect(found(shop)).toEqual(askedAfterEach(shop))
+    expect(timesRunsAreAsked(shop, found)).toBeLessThanOrEqual(2 * Object.keys(shop.state.runs).length)
+    // Else each of its pulls would ask the run again, and a run of thousands takes seconds.
+    expect(timesRunsAreAsked(shop, askedAfterEach)).toBeGreaterThan(shop.entries.length)
   })
 })
