@@ -30,7 +30,6 @@ export {
   draftEntry,
   draftEvent,
   type DraftAct,
-  type DraftEdit,
   type DraftEntry,
   type DraftEvent,
   type EditMessage,

@@ -12,5 +12,5 @@ export {
 export type { Instrument, ReadingFieldName, SerialSettings } from './instrument.ts'
 export { byLine, readWith, type ReadWith } from './read-with.ts'
 export { readWithText } from './read-with-text.ts'
-export { LineWatch, type ReceivedLines, type LineState } from './line-watch.ts'
+export { LineWatch, type ReceivedLines } from './line-watch.ts'
 export { typedAs } from './read-line.ts'

@@ -1,5 +1,5 @@
 export type { Box, Layer, Role, Scene, SceneRow, Shape } from './scene/scene.ts'
-export type { CircleShape, LineShape, RingShape, SwatchShape, TextShape } from './scene/scene.ts'
+export type { CircleShape, LineShape, SwatchShape, TextShape } from './scene/scene.ts'
 export type {
   BeadState,
   BearingFact,
@@ -15,7 +15,6 @@ export { aboutAt, boxAbout, boxesAbout, boxesOfNext, textBox } from './scene/abo
 export type { DrawingSubject } from './content.ts'
 export { bareFacts } from './facts.ts'
 export { footnotesOf, hasFootnotes } from './footnotes.ts'
-export type { Footnote } from './footnotes.ts'
 export { orientationInWords, orientationsFor, viewOriented, viewWithNose } from './bench-orientation.ts'
 export type { BenchOrientation } from './bench-orientation.ts'
 export { keepUnchanged } from './scene/keep-unchanged.ts'
@@ -29,7 +28,7 @@ export {
 } from './clamp-picture.ts'
 export type { ClampPicture } from './clamp-picture.ts'
 export { directionTo, knobPlace, protractorPlace, withProtractor } from './protractor.ts'
-export type { HandleDirections, ProtractorPlace } from './protractor.ts'
+export type { HandleDirections } from './protractor.ts'
 export {
   heightSeenAt,
   numberCapital,
@@ -45,10 +44,9 @@ export { sceneOf, sceneOn, shapesOn } from './scene-of.ts'
 export { capitalShare, textWidth } from './labels/text-width.ts'
 export { fieldPicture, fieldPictures } from './field-pictures/index.ts'
 export { measurePicture } from './measure-picture.ts'
-export type { FacePartShown } from './face-part-picture.ts'
 export { placedPicture } from './placed-picture.ts'
 export { ringClock } from './ring-clock.ts'
-export type { ClockLine, ClockText, RingClock } from './ring-clock.ts'
+export type { RingClock } from './ring-clock.ts'
 export type { PictureLine, SmallPicture } from './small-picture.ts'
 export { acrossAnEnd, noseSide, viewInWords } from './view.ts'
 export type { SheetSide } from './view.ts'

@@ -1,7 +1,4 @@
-export { jpegHead } from './jpeg.ts'
-export type { JpegHead } from './jpeg.ts'
 export { checkKept } from './kept.ts'
-export type { KeptSize } from './kept.ts'
 export {
   mostCaption,
   mostPhotoBytes,
@@ -11,4 +8,3 @@ export {
   pictureHeadBytes,
 } from './limits.ts'
 export { checkPicked } from './picked.ts'
-export type { PickedPicture } from './picked.ts'

@@ -38,5 +38,5 @@ export {
   type TorqueUnit,
 } from './torque.ts'
 export { readBoth } from './both.ts'
-export { classesWith, limitsOfClass, type ClassLimits } from './tolerance-class.ts'
+export { classesWith, limitsOfClass } from './tolerance-class.ts'
 export { readThread, unifiedName, type ThreadDesignation, type ThreadSystem } from './thread-designation.ts'

@@ -4,7 +4,7 @@ export { runCommand, runCommands } from './run/commands.ts'
 export type { RunCommand } from './run/commands.ts'
 export { runEvent, runEvents } from './run/events.ts'
 export { reading } from './run/events.ts'
-export type { OwnOrder, Reading, RunEvent } from './run/events.ts'
+export type { Reading, RunEvent } from './run/events.ts'
 export {
   isLengthUnit,
   isTorqueUnit,
@@ -25,9 +25,9 @@ export {
 } from './run/plan.ts'
 export type { PlannedPull } from './run/plan.ts'
 export { fastenerStates, isRunDone, openFlags, runProgress } from './run/progress.ts'
-export type { FastenerProgress, PassProgress } from './run/progress.ts'
+export type { PassProgress } from './run/progress.ts'
 export { lengthSpan, limitsSpan, shownAmount, showWindow, verdictOf, windowOf } from './reading/window.ts'
-export type { LengthWindow, PullWindow, ShownWindow, AcceptanceWindow } from './reading/window.ts'
+export type { PullWindow, AcceptanceWindow } from './reading/window.ts'
 export { numberOf } from './order/fastener-number.ts'
 export { flagInShort, flagProblem, scaleText } from './run/flag.ts'
 export {
@@ -39,16 +39,13 @@ export {
   torqueWindowIn,
   withRunning,
 } from './reading/prevailing.ts'
-export type { PrevailingTorque } from './reading/prevailing.ts'
-export { lengthDoubt } from './reading/length-doubt.ts'
 export { isReadingAsked } from './reading/reading-asked.ts'
 export { isPastProof } from './reading/past-proof.ts'
 export { readReason } from './run/reason.ts'
 export { isUsedUp, restartPoints } from './run/begin-again.ts'
 export { isShort, turnedIn } from './reading/short-turn.ts'
 export { shortPull, windowNow } from './reading/turned.ts'
-export { barringFlag, remedyOf } from './run/flag-remedy.ts'
-export type { FlagRemedy } from './run/flag-remedy.ts'
+export { remedyOf } from './run/flag-remedy.ts'
 export { waitOf } from './run/wait.ts'
 export { decideRun } from './run/decide-run.ts'
 export { evolveRun } from './run/evolve-run.ts'
@@ -63,7 +60,6 @@ export type { Place } from './order/pattern-ranks.ts'
 export { orderRemarks, placesOf } from './order/order-remarks.ts'
 export { asRun, isOther, namedIn, numbersOf, readOrder, reordered } from './order/own-order.ts'
 export { measureOrder } from './order/order-measure.ts'
-export type { OrderMeasure } from './order/order-measure.ts'
 export { pullsOf } from './clamp/flange-pulls.ts'
 export {
   clampAfter,
@@ -77,7 +73,6 @@ export {
 } from './clamp/clamp-run.ts'
 export type { ClampDifference, ClampRun, MappedOrder } from './clamp/clamp-run.ts'
 export { explainPull } from './explain-pull.ts'
-export type { PullExplanation } from './explain-pull.ts'
 export { atTorqueText, passText, targetAndLimits, targetText, threadText, unitOf } from './pass-words.ts'
 export type { Units } from './pass-words.ts'
 export { readTurning, verdictOfTurning } from './reading/turning.ts'
