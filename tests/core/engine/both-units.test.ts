@@ -44,7 +44,7 @@ const misprint = (amount: number, unit: string) => {
 
 /** A spec that is wrong in more than a hundred places is not read to its end. */
 const atOnce = 60
-const refusal = /^spec-part-wrong (\S+): .*One of the two is a misprint/
+const refusal = /^spec-part-wrong (\S+): .*should=units-disagree/
 
 describe.each(demoIds)('a value that is printed in two units, in %s', (id) => {
   it('is taken wherever a value stands, as the first of the two', () => {
