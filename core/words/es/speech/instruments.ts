@@ -23,7 +23,7 @@ export const instruments: Words['instruments'] = {
   name: 'Nombre',
   number: 'Número que lleva (opcional)',
   unit: 'Mide en',
-  feeds: 'Puede alimentar',
+  feeds: 'Sirve para',
   fields: {
     torque: 'par de un apriete',
     angle: 'ángulo de un apriete',
