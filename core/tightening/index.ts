@@ -26,6 +26,7 @@ export {
 export type { PlannedPull } from './run/plan.ts'
 export { fastenerStates, isRunDone, openFlags, runProgress } from './run/progress.ts'
 export type { PassProgress } from './run/progress.ts'
+export { isInAnotherUnit, printedText, printedTorque, printedTorques } from './reading/printed-torque.ts'
 export { lengthSpan, limitsSpan, shownAmount, showWindow, verdictOf, windowOf } from './reading/window.ts'
 export type { PullWindow, AcceptanceWindow } from './reading/window.ts'
 export { numberOf } from './order/fastener-number.ts'

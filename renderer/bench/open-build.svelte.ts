@@ -8,6 +8,7 @@ import {
   type SpecUntil,
 } from '../../core/builds/index.ts'
 import type { Answer, BuildLine, Client, Input, StoredBuild } from '../../core/contract/index.ts'
+import { documentIn } from '../../core/drafts/index.ts'
 import { done, refused, type Outcome, type Problem } from '../../core/problem/index.ts'
 import type { Language } from '../../core/words/index.ts'
 import type { EngineSpec, Procedure, Step } from '../../core/engine/index.ts'
@@ -61,6 +62,8 @@ export class OpenBuild {
   readonly earlier: readonly SpecUntil[] = $derived.by(() =>
     this.#earlier.map(({ specs, until }) => ({ spec: specs.in(this.#language()), until })),
   )
+  /** The spec as its file has it: with its values as the manual prints them. */
+  readonly document = $derived.by(() => documentIn(this.specText))
   readonly steps = $derived.by(() => stepStates(this.spec, this.#recorded.state))
   /** The step on the table: the one a person went to, else the one to work on; null when all steps are done. */
   readonly step = $derived.by(() => {

@@ -16,6 +16,8 @@ export const passes: Words['passes'] = {
   measuredIn: ({ unit }) => `gemessen in ${unit}`,
   withLimits: (facts) => `${facts.target} (${facts.limits}${facts.isUsual ? ', übliche Grenzen' : ''})`,
   only: ({ numbers }) => `nur ${numbers}`,
+  printed: ({ value }) => `Im Handbuch: ${value}`,
+  printedRange: ({ least, most }) => `${least} bis ${most}`,
   untilNoneMoves: 'wiederholen, bis sich keine mehr bewegt',
   inAll: ({ angle }) => `${angle} insgesamt`,
   step: ({ number, of }) => `Stufe ${number} von ${of}`,

@@ -20,6 +20,9 @@ export const passes = {
   withLimits: (facts: { readonly target: string; readonly limits: string; readonly isUsual: boolean }) =>
     `${facts.target} (${facts.limits}${facts.isUsual ? ', usual limits' : ''})`,
   only: ({ numbers }: { readonly numbers: string }) => `only ${numbers}`,
+  /** A torque as it stands in the manual, beside the same in the unit of the bench. */
+  printed: ({ value }: { readonly value: string }) => `In the manual: ${value}`,
+  printedRange: ({ least, most }: { readonly least: string; readonly most: string }) => `${least} to ${most}`,
   untilNoneMoves: 'again until none moves',
   inAll: ({ angle }: { readonly angle: string }) => `${angle} in all`,
   /** After the name of a pass that goes through its order more than once. */

@@ -23,6 +23,8 @@ export const passes: Words['passes'] = {
   withLimits: ({ target, limits, isUsual }) =>
     `${target} (${limits}${isUsual ? ', límites habituales' : ''})`,
   only: ({ numbers }) => `solo ${numbers}`,
+  printed: ({ value }) => `En el manual: ${value}`,
+  printedRange: ({ least, most }) => `${least} a ${most}`,
   untilNoneMoves: 'repetir hasta que ninguna gire',
   inAll: ({ angle }) => `${angle} en total`,
   step,
