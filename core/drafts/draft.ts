@@ -106,6 +106,14 @@ export function evolveDraft(draft: Draft, { event, person }: EventOf): Draft {
   }
 }
 
+/** Whether an entry can follow: what a newer version of the program wrote may not, nor what was altered. */
+export function mayFollow({ edits, position, base }: Draft, { event }: Pick<DraftEntry, 'event'>): boolean {
+  if (event.type === 'undone') return position > 0
+  if (event.type === 'redone') return position < edits.length
+  const document = edits[position - 1]?.document ?? base
+  return event.type !== 'edited' || documentAfter(document, event.edit.patches, { isRead: true }).ok
+}
+
 export function replayDraft(base: SpecDocument, entries: readonly EventOf[]): Draft {
   return entries.reduce(evolveDraft, beginDraft(base))
 }

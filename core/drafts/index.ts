@@ -19,6 +19,7 @@ export {
   decideDraft,
   documentOf,
   evolveDraft,
+  mayFollow,
   redoable,
   replayDraft,
   typistsIn,

@@ -13,7 +13,7 @@ export function asEdited(before: SpecDocument, after: SpecDocument, refusal: Pro
   switch (refusal.code) {
     case 'spec-part-missing':
     case 'spec-part-wrong': {
-      const { should } = refusal.facts
+      const should = inField(refusal.facts.should)
       return problem('draft-value-unfit', { place: placeInSpec(after, path), should }, refusal.path)
     }
     case 'spec-reference-dangling': {
@@ -29,6 +29,14 @@ export function asEdited(before: SpecDocument, after: SpecDocument, refusal: Pro
     default:
       return refusal
   }
+}
+
+/** What to type, where a file would have it with quotes or without. */
+function inField(should: Facts<'spec-part-wrong'>['should']): Facts<'spec-part-wrong'>['should'] {
+  if (should.code !== 'write-kind') return should
+  const { kind } = should.facts
+  if (kind === 'number') return { code: 'type-number', facts: {} }
+  return kind === 'int' ? { code: 'type-whole-number', facts: {} } : should
 }
 
 /** The way to the innermost entry on a path that is more than a name: a person finds the rest in its form. */

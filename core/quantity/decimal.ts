@@ -1,4 +1,5 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
+import { asTyped } from './as-typed.ts'
 
 /** A number as it was written, digit by digit, so that it can be scaled without passing through binary. */
 export type Decimal = { readonly negative: boolean; readonly whole: string; readonly fraction: string }
@@ -11,11 +12,11 @@ const mostDigits = 30
 export function readDecimal(typed: string): Outcome<Decimal> {
   const text = typed.trim()
   if (text === '') return refused('number-missing', {})
-  if (severalMarks.test(text)) return refused('number-ambiguous', { typed: text })
+  if (severalMarks.test(text)) return refused('number-ambiguous', { typed: asTyped(text) })
   const [, sign, whole = '', fraction = ''] = plain.exec(text) ?? []
   const digits = whole.length + fraction.length
-  if (digits === 0) return refused('number-unreadable', { typed: text })
-  if (digits > mostDigits) return refused('number-out-of-range', { typed: text })
+  if (digits === 0) return refused('number-unreadable', { typed: asTyped(text) })
+  if (digits > mostDigits) return refused('number-out-of-range', { typed: asTyped(text) })
   return done({ negative: sign !== '' && sign !== '+', whole, fraction })
 }
 
@@ -46,5 +47,5 @@ export function parseNumber(typed: string): Outcome<number> {
 /** As `parseNumber`, for what cannot be below zero: refuses `number-negative` as well. Zero is a reading. */
 export function parseReading(typed: string): Outcome<number> {
   const number = parseNumber(typed)
-  return number.ok && number.value < 0 ? refused('number-negative', { typed: typed.trim() }) : number
+  return number.ok && number.value < 0 ? refused('number-negative', { typed: asTyped(typed) }) : number
 }

@@ -1,5 +1,6 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
 import type { Amount } from '../words/index.ts'
+import { asTyped } from './as-typed.ts'
 import { fixedAmount, shortAmount } from './amount.ts'
 import type { Quantity } from './brand.ts'
 import { timesWhole } from './decimal.ts'
@@ -90,7 +91,7 @@ export function parseLength(typed: string, unitWhenNone?: LengthUnit): Outcome<L
   const exact = Number(timesWhole(measure.value.decimal, BigInt(nanometresIn[measure.value.unit])))
   return Number.isSafeInteger(exact)
     ? done(nanometres(exact))
-    : refused('number-out-of-range', { typed: typed.trim() })
+    : refused('number-out-of-range', { typed: asTyped(typed) })
 }
 
 /**

@@ -1,4 +1,5 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
+import { asTyped } from './as-typed.ts'
 import { numberOf, readDecimal, type Decimal } from './decimal.ts'
 
 /** The spellings of each unit, in lower case and without blanks, dots, hyphens; the keys are the units as we print them. */
@@ -27,7 +28,7 @@ export function readMeasure<Unit extends string>(
 ): Outcome<Measure<Unit>> {
   const text = typed.trim()
   const [, number = '', rest = ''] = numberThenUnit.exec(plain(text)) ?? []
-  if (text !== '' && number === '') return refused('number-unreadable', { typed: text })
+  if (text !== '' && number === '') return refused('number-unreadable', { typed: asTyped(text) })
   const decimal = readDecimal(number)
   if (!decimal.ok) return decimal
 
@@ -35,7 +36,7 @@ export function readMeasure<Unit extends string>(
   const unit = isWritten ? unitNamed(rest, spellings) : unitWhenNone
   if (unit !== undefined) return done({ decimal: decimal.value, unit })
   const units = Object.keys(spellings)
-  return refused(isWritten ? 'unit-unknown' : 'unit-missing', { typed: text, units })
+  return refused(isWritten ? 'unit-unknown' : 'unit-missing', { typed: asTyped(text), units })
 }
 
 /** The unit that a text names, in any of its spellings. */
@@ -65,7 +66,7 @@ export function readAmount<Unit extends string>(
   const measure = readMeasure(typed, spellings, unitWhenNone)
   if (!measure.ok) return measure
   const amount = numberOf(measure.value.decimal)
-  if (amount < 0) return refused('number-negative', { typed: typed.trim() })
+  if (amount < 0) return refused('number-negative', { typed: asTyped(typed) })
   return done({ amount, unit: measure.value.unit })
 }
 

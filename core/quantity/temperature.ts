@@ -1,5 +1,6 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
 import type { Amount } from '../words/index.ts'
+import { asTyped } from './as-typed.ts'
 import { shortAmount } from './amount.ts'
 import { finite, type Quantity } from './brand.ts'
 import { numberOf } from './decimal.ts'
@@ -30,7 +31,7 @@ export function parseTemperature(typed: string): Outcome<Temperature> {
   const number = numberOf(read.value.decimal)
   const inCelsius = read.value.unit === '°C' ? number : (number - 32) / 1.8
   return inCelsius < absoluteZero
-    ? refused('number-out-of-range', { typed: typed.trim() })
+    ? refused('number-out-of-range', { typed: asTyped(typed) })
     : done(celsius(inCelsius))
 }
 

@@ -1,4 +1,5 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
+import { asTyped } from './as-typed.ts'
 import { inMillimetres, lengthOf, parseLength, type Length } from './length.ts'
 
 /** ISO metric threads, and unified inch threads, which have another root (ASME B1.1). */
@@ -93,7 +94,7 @@ const unified = /^(#?\d+(?:[ -]\d+\/\d+|\/\d+)?)\s?-\s?(\d+)\s?(UNC|UNF)$/i
  */
 export function readThread(typed: string): Outcome<ThreadDesignation> {
   const text = typed.trim()
-  const unknown = refused('thread-designation-unknown', { typed: text })
+  const unknown = refused('thread-designation-unknown', { typed: asTyped(text) })
   const [, diameter, pitch] = metric.exec(text) ?? []
   if (diameter !== undefined) {
     const d = parseLength(diameter, 'mm')

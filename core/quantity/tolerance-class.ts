@@ -1,4 +1,5 @@
 import { done, refused, type Outcome } from '../problem/index.ts'
+import { asTyped } from './as-typed.ts'
 import { formatNumber } from './rounding.ts'
 import { inMillimetres, lengthOf, parseLength, sum, type Length } from './length.ts'
 import { deviationsOf, letters, steps, type Letter } from './fundamental-deviations.ts'
@@ -37,7 +38,7 @@ const written = /^(.+?)\s*(JS|js|[D-HKMNPRSd-hkmnprs])\s?(\d{1,2})$/
  */
 export function limitsOfClass(typed: string): Outcome<ClassLimits> {
   const [, size = '', letter = '', grade = ''] = written.exec(typed.trim()) ?? []
-  const unknown = () => refused('tolerance-class-unknown', { typed: typed.trim() })
+  const unknown = () => refused('tolerance-class-unknown', { typed: asTyped(typed) })
   if (!isLetter(letter) || !isGrade(Number(grade))) return unknown()
   const nominal = parseLength(size, 'mm')
   if (!nominal.ok) return nominal

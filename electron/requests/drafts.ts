@@ -3,6 +3,7 @@ import { readPerson } from '../../core/builds/index.ts'
 import type { DraftLine, DraftOrigin, OpenedDraft } from '../../core/contract/index.ts'
 import {
   bareCase,
+  beginDraft,
   copyOf,
   decideDraft,
   documentIn,
@@ -11,7 +12,7 @@ import {
   draftEvent,
   evolveDraft,
   idFrom,
-  replayDraft,
+  mayFollow,
   revisionOf,
   typistsIn,
   withTypists,
@@ -34,6 +35,8 @@ interface OpenDraft {
   readonly row: DraftRow
   readonly entries: readonly DraftEntry[]
   readonly draft: Draft
+  /** Whether every entry could be read, and followed the one before it. */
+  readonly isWhole: boolean
 }
 
 /** Answers about specs that people write, and the only way by which anything is added to a draft. */
@@ -56,6 +59,12 @@ export function draftRequests(services: {
     const read = openRow(store, row)
     opened.set(id, read)
     return done(read)
+  }
+
+  /** The same for who works on it: nothing is added to entries that are not understood. */
+  function openWhole(id: string): Outcome<OpenDraft> {
+    const found = open(id)
+    return found.ok && !found.value.isWhole ? refused('draft-of-another-version', {}, 'draft') : found
   }
 
   function atBench(typed: string): Outcome<string> {
@@ -133,14 +142,14 @@ export function draftRequests(services: {
     },
 
     'drafts.open': ({ draft }) => {
-      const found = open(draft)
+      const found = openWhole(draft)
       return found.ok ? done(outward(found.value)) : found
     },
 
     'drafts.act': ({ draft: id, after, person: typed, act }) => {
       const person = atBench(typed)
       if (!person.ok) return person
-      const found = open(id)
+      const found = openWhole(id)
       if (!found.ok) return found
       const { draft } = found.value
       if (after !== draft.seq) return refused('draft-moved-on', { last: draft.seq }, 'after')
@@ -152,7 +161,7 @@ export function draftRequests(services: {
     'drafts.publish': ({ draft: id, after, person: typed }) => {
       const person = atBench(typed)
       if (!person.ok) return person
-      const found = open(id)
+      const found = openWhole(id)
       if (!found.ok) return found
       const { draft, row } = found.value
       if (after !== draft.seq) return refused('draft-moved-on', { last: draft.seq }, 'after')
@@ -206,20 +215,23 @@ function keptEntry({ seq, at, person, event }: DraftEntry) {
   return { seq, at_utc: at, person, event_json: JSON.stringify(event) }
 }
 
-function advanced({ row, entries, draft }: OpenDraft, entry: DraftEntry): OpenDraft {
-  return { row, entries: [...entries, entry], draft: evolveDraft(draft, entry) }
+function advanced(found: OpenDraft, entry: DraftEntry): OpenDraft {
+  return { ...found, entries: [...found.entries, entry], draft: evolveDraft(found.draft, entry) }
 }
 
-/** A draft as it lies in the record, up to the first entry that this version cannot read. */
+/** A draft as it lies in the record, up to the first entry that this version cannot read, or that does not follow. */
 function openRow(store: Store, row: DraftRow): OpenDraft {
+  const kept = store.drafts.entries(row.id)
   const entries: DraftEntry[] = []
-  for (const { seq, at_utc, person, event_json } of store.drafts.entries(row.id)) {
+  let draft = beginDraft(documentIn(row.base))
+  for (const { seq, at_utc, person, event_json } of kept) {
     const event = draftEvent.safeParse(jsonIn(event_json))
-    if (!event.success) break
-    entries.push({ seq, at: at_utc, person, event: event.data })
+    const entry = event.success ? { seq, at: at_utc, person, event: event.data } : null
+    if (entry === null || !mayFollow(draft, entry)) break
+    entries.push(entry)
+    draft = evolveDraft(draft, entry)
   }
-  const draft = replayDraft(documentIn(row.base), entries)
-  return { row, entries, draft }
+  return { row, entries, draft, isWhole: entries.length === kept.length }
 }
 
 function outward(found: OpenDraft): OpenedDraft {

@@ -1,3 +1,4 @@
+import { parseNumber } from '../../quantity/index.ts'
 import { inUnitOf } from './unit-of-value.ts'
 import { printedValue } from './printed-value.ts'
 import { withValueAt } from './value-at.ts'
@@ -15,8 +16,8 @@ export interface TypedColumn {
 
 /** A number as it is typed, with either decimal sign; anything else as it was typed, for the schema to refuse. */
 export function typedNumber(text: string): number | string {
-  const number = Number(text.trim().replace(',', '.'))
-  return text.trim() === '' || Number.isNaN(number) ? text.trim() : number
+  const number = parseNumber(text)
+  return number.ok ? number.value : text.trim()
 }
 
 /** What is typed into a field of a kind; a bare size is in `unit`. */

@@ -12,6 +12,7 @@ import {
   withoutProcedure,
   withProcedure,
   withValueAt,
+  typedNumber,
 } from '../../../core/drafts/index.ts'
 import { engineSpec } from '../../../core/engine/index.ts'
 import { documentOf } from './document-of-demo.ts'
@@ -128,5 +129,13 @@ describe('a new pass', () => {
     const angle = { kind: 'angle', order: 'cross', target: '60 °' } as const
     expect(passAs(angle, 'in-all', 'order')).toEqual({ kind: 'angle', order: 'cross', inAll: '60 °' })
     expect(passAs(angle, 'torque', 'order')).toBeNull()
+  })
+})
+
+describe('a number as it is typed', () => {
+  it('is a plain decimal with either sign; anything else stays as it was typed, for the schema to refuse', () => {
+    expect(['12', '1,5', '-0.5', ' 7 '].map(typedNumber)).toEqual([12, 1.5, -0.5, 7])
+    const others = ['1e999', '1e3', '0x10', 'NaN', 'Infinity', '', '9'.repeat(400)]
+    expect(others.map(typedNumber)).toEqual(others)
   })
 })

@@ -162,6 +162,33 @@ describe('a draft', () => {
     expect(bugs).toEqual([])
     expect((await get('drafts.open', { draft: line.id })).entries).toEqual([])
   })
+
+  it.each([
+    ['an event that is not known here', { type: 'split' }],
+    [
+      'a patch that does not fit',
+      { type: 'edited', edit: { what, patches: [{ op: 'remove', path: '/zz' }] } },
+    ],
+    ['an undo of nothing', { type: 'undone' }],
+  ])('with %s is kept, and neither opened nor written on; the others are listed', async (_, event) => {
+    const { get, record, inFolder } = await bench()
+    const { line } = await get('drafts.begin', copy)
+    const other = await get('drafts.begin', { ...copy, name: 'Heron 5' })
+    const kept = { seq: 1, at_utc: '2026-11-29T10:00:00.000Z', person: 'Ana Ruiz' }
+    record.drafts.append(line.id, { ...kept, event_json: JSON.stringify(event) })
+    record.close()
+
+    const again = await bench(inFolder)
+    expect((await again.get('drafts.list', {})).map(({ id }) => id)).toEqual([other.line.id, line.id])
+    const facts = { draft: line.id, after: 0, person: 'Ana Ruiz' }
+    for (const answer of [
+      await again.ask('drafts.open', { draft: line.id }),
+      await again.ask('drafts.act', { ...facts, act: { type: 'discard' } }),
+      await again.ask('drafts.publish', facts),
+    ])
+      expect(answer).toMatchObject({ ok: false, problem: { code: 'draft-of-another-version' } })
+    expect(again.record.drafts.entries(line.id)).toHaveLength(1)
+  })
 })
 
 describe('the library', () => {

@@ -28,6 +28,8 @@ export const specAdvice: Table<typeof pattern> = {
   'write-as-shown': (_) => 'in einer der Formen eintragen, die die README bei den Demo-Datenblättern zeigt',
   'turning-empty': (_) =>
     'Höchstwert, Mindestwert oder größten Anstieg des Durchdrehmoments angeben; weglassen, wo das Handbuch keinen nennt',
+  'type-number': (_) => 'eine Zahl eingeben',
+  'type-whole-number': (_) => 'eine ganze Zahl eingeben',
   'write-date': (_) => 'Datum als Jahr, Monat und Tag eintragen, z. B. 2026-03-31',
   'write-another-way': (_) => 'anders eintragen',
   'write-another-name': (_) => 'einen anderen Namen eintragen',

@@ -5,6 +5,8 @@ import { counted } from '../formats.ts'
 export const libraryWords: Table<typeof pattern> = {
   'draft-unknown': () =>
     'Diesen Entwurf gibt es in der Aufzeichnung nicht. In der Bibliothek einen vorhandenen wählen.',
+  'draft-of-another-version': () =>
+    'Eine andere Version von Bedplate hat diesen Entwurf geschrieben, mit Änderungen, die diese nicht versteht. Alle bleiben erhalten: mit jener Version öffnen.',
   'draft-moved-on': ({ last }) =>
     `Ein anderes Fenster hat diesen Entwurf inzwischen geändert; er steht jetzt bei Eintrag ${last}. Gezeigt ist, was jetzt gilt: ansehen, dann die Änderung erneut vornehmen.`,
   'draft-closed': ({ state }) =>

@@ -28,6 +28,8 @@ export const specAdvice = {
   'write-as-shown': (_: None) => 'write it in one of the ways that the README beside the demo specs shows',
   'turning-empty': (_: None) =>
     'give a most, a least or a most rise of the turning torque; leave it out where the manual has none',
+  'type-number': (_: None) => 'type a number',
+  'type-whole-number': (_: None) => 'type a whole number',
   'write-date': (_: None) => 'write the date as year, month and day, for example 2026-03-31',
   'write-another-way': (_: None) => 'write it another way',
   'write-another-name': (_: None) => 'write another name',

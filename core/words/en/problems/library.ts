@@ -7,6 +7,8 @@ type None = Record<never, never>
 export const libraryWords = {
   'draft-unknown': (_: None) =>
     'This draft is not in the record. Go back to the library and choose one that is.',
+  'draft-of-another-version': (_: None) =>
+    'Another version of Bedplate wrote this draft, with edits that this one does not understand. All of them are kept: open it with that version.',
   'draft-moved-on': ({ last }: { readonly last: number }) =>
     `Another window has edited this draft meanwhile; it is at entry ${last} now. What is there is shown: look at it, then make the edit again.`,
   'draft-closed': ({ state }: { readonly state: 'published' | 'discarded' }) =>

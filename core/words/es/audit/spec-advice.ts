@@ -30,6 +30,8 @@ export const specAdvice: typeof english = {
     'escribirlo de una de las maneras que muestra el README junto a las fichas de demostración',
   'turning-empty': () =>
     'dar un máximo, un mínimo o una subida máxima del par de giro; omitirlo si el manual no da ninguno',
+  'type-number': () => 'escribir un número',
+  'type-whole-number': () => 'escribir un número entero',
   'write-date': () => 'escribir la fecha como año, mes y día, por ejemplo 2026-03-31',
   'write-another-way': () => 'escribirlo de otra manera',
   'write-another-name': () => 'escribir otro nombre',

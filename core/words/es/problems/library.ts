@@ -5,6 +5,8 @@ import { counted } from '../formats.ts'
 export const libraryWords: Table<typeof pattern> = {
   'draft-unknown': () =>
     'Este borrador no está en el registro. Volver a la biblioteca y elegir uno que esté.',
+  'draft-of-another-version': () =>
+    'Otra versión de Bedplate escribió este borrador, con cambios que esta no entiende. Todos se conservan: abrirlo con aquella versión.',
   'draft-moved-on': ({ last }) =>
     `Otra ventana ha cambiado entretanto este borrador; ahora está en la entrada ${last}. Se muestra lo que hay: mirarlo y hacer el cambio de nuevo.`,
   'draft-closed': ({ state }) =>
