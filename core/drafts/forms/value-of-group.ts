@@ -31,7 +31,8 @@ export function groupsInPass(
 /** The value that all fasteners of a group have for themselves in a pass; empty where it is the value of the pass. */
 export function valueOfGroup(pass: ValuedPass, { fasteners }: GroupInPass): string {
   const own = pass.others?.find((other) => fasteners.every((id) => other.fasteners.includes(id)))
-  return own?.target ?? ''
+  const { target, least, most } = own ?? {}
+  return target ?? (least !== undefined && most !== undefined ? `${least} – ${most}` : '')
 }
 
 /** A pass with another value for the fasteners of a group, as it is typed, with its limits; empty for that of the pass. */

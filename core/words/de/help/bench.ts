@@ -99,7 +99,7 @@ export const bench: TopicsOf<'bench'> = {
         say`Unter ${shown.editor.sections.audit} jeden Fehler beheben. Ein Zweifel, der so richtig ist: ${shown.editor.audit.accept}`,
       (shown) =>
         say`Eine zweite Person den eigenen Namen wählen und ${shown.editor.sections.check} durchgehen lassen. Ein geänderter Wert wird neu verglichen.`,
-      'Strg+Z nimmt die letzte Änderung zurück, auch nach einem Neustart. Tab geht von Feld zu Feld, die Eingabetaste übernimmt.',
+      'Strg+Z nimmt zurück, was gerade im Feld eingegeben wird, sonst die letzte Änderung, auch nach einem Neustart. Tab geht von Feld zu Feld, die Eingabetaste übernimmt.',
     ],
     troubles: [
       {

@@ -96,7 +96,7 @@ export const bench: TopicsOf<'bench'> = {
         say`Under ${shown.editor.sections.audit} mend each fault. A doubt that is right as it is: ${shown.editor.audit.accept}`,
       (shown) =>
         say`Let a second person choose the own name and go through ${shown.editor.sections.check}. A value that changes is compared again.`,
-      'Ctrl+Z takes the last edit back, also after the program was closed. Tab goes from field to field, Enter enters.',
+      'Ctrl+Z takes back what is being typed in a field, else the last edit, also after the program was closed. Tab goes from field to field, Enter enters.',
     ],
     troubles: [
       {

@@ -97,7 +97,7 @@ export const bench: TopicsOf<'bench'> = {
         say`En ${shown.editor.sections.audit} corregir cada fallo. Una duda que está bien así: ${shown.editor.audit.accept}`,
       (shown) =>
         say`Que una segunda persona elija su nombre y recorra ${shown.editor.sections.check}. Un valor que cambia se compara de nuevo.`,
-      'Ctrl+Z deshace el último cambio, también tras cerrar el programa. Tab pasa de campo en campo, Intro lo confirma.',
+      'Ctrl+Z deshace lo que se está escribiendo en un campo o, si no, el último cambio, también tras cerrar el programa. Tab pasa de campo en campo, Intro lo confirma.',
     ],
     troubles: [
       {
