@@ -133,6 +133,14 @@ describe('a value for the fasteners of one group', () => {
     expect(withValueOfGroup(both as typeof pass, group, ' ')).toEqual(pass)
   })
 
+  it('is shown as the range that it was typed as', () => {
+    const both = withValueOfGroup(pass, group, '60 to 65 lbf·ft') as typeof pass & { others: [] }
+    expect(both.others).toEqual([{ fasteners: ['s1', 's2'], least: '60 lbf·ft', most: '65 lbf·ft' }])
+    const shown = valueOfGroup(both, group)
+    expect(shown).toBe('60 lbf·ft – 65 lbf·ft')
+    expect(withValueOfGroup(pass, group, shown)).toEqual(both)
+  })
+
   it('is asked for group by group, as the order comes to them', () => {
     const procedure = skerry.procedures[0]!
     const [found] = [
