@@ -6,7 +6,7 @@ type NamedPart = Facts<'spec-reference-dangling'>['what']
 
 /**
  * What reading a document refused, for who edits it and knows no keys and ids: `draft-value-unfit` for a value that cannot be what it
- * is to be, `draft-part-needed` for what was taken out of the document `before` and is still named.
+ * is to be, `draft-too-large`, `draft-part-needed` for what was taken out of the document `before` and is still named.
  */
 export function asEdited(before: SpecDocument, after: SpecDocument, refusal: Problem): Problem {
   const path = keysOfPath(refusal.path)
@@ -16,6 +16,8 @@ export function asEdited(before: SpecDocument, after: SpecDocument, refusal: Pro
       const should = inField(refusal.facts.should)
       return problem('draft-value-unfit', { place: placeInSpec(after, path), should }, refusal.path)
     }
+    case 'spec-too-large':
+      return problem('draft-too-large', refusal.facts)
     case 'spec-reference-dangling': {
       const { what, id } = refusal.facts
       const place = placeInSpec(after, toEntry(after, path))

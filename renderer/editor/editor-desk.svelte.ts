@@ -13,7 +13,9 @@ import {
   subjects,
   thingNamed,
   thingsOn,
+  toggled,
   unitOf,
+  valueIn,
   withValueAt,
   type Alignment,
   type DocumentWithCopies,
@@ -175,6 +177,16 @@ export class EditorDesk {
     return this.#draft().change({ code: 'valueChanged', facts: { place } }, (document) =>
       done(withValueAt(document, path, value)),
     )
+  }
+
+  /** A tick in a list, or none: of the list as it is when its turn comes, however fast ticks are set. */
+  toggle(path: ValuePath, all: readonly string[], id: string): Promise<Problem | null> {
+    const place = placeInSpec(this.document, path)
+    this.#problem = null
+    return this.#draft().change({ code: 'valueChanged', facts: { place } }, (document) => {
+      const chosen = valueIn(document, path) as readonly string[] | undefined
+      return done(withValueAt(document, path, toggled(all, chosen, id)))
+    })
   }
 
   /** What was refused has been read. */

@@ -81,7 +81,10 @@ export class OrderWork {
     )
   }
 
-  #editMessage({ order }: OrderNamed) {
-    return { code: 'orderTapped', facts: { order } } as const
+  /** An order without a name is called as its procedure is. */
+  #editMessage(named: OrderNamed) {
+    const procedure = this.#desk.spec.procedures.find(({ id }) => id === named.procedure)
+    const { name } = procedure?.orders.find(({ id }) => id === named.order) ?? {}
+    return { code: 'orderTapped', facts: { order: name ?? procedure?.name ?? '' } } as const
   }
 }

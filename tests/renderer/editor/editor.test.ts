@@ -112,6 +112,15 @@ describe('the editor on a draft', () => {
     expect(desk.document).toBe(document)
   })
 
+  it('keeps every tick of a list, however fast they come', async () => {
+    const { desk } = await editor()
+    const path = ['steps', desk.document.steps.length - 1, 'after']
+    const ids = desk.document.steps.map(({ id }) => id)
+    await desk.set(path, undefined)
+    await Promise.all([ids[1]!, ids[0]!, ids[2]!, ids[1]!].map((id) => desk.toggle(path, ids, id)))
+    expect(desk.document.steps.at(-1)!.after).toEqual([ids[0], ids[2]])
+  })
+
   it('moves by every press of a key, however fast they come', async () => {
     const { desk } = await editor()
     const [first] = desk.things

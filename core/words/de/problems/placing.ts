@@ -14,6 +14,8 @@ const stop = (text: string): string => (text.endsWith('.') ? '' : '.')
 
 export const placingWords: typeof english = {
   'draft-value-unfit': ({ place, should }) => `${capital(place)}: ${should}${stop(should)}`,
+  'draft-too-large': ({ mostCharacters }) =>
+    `Damit hätte das Datenblatt mehr als ${mostCharacters / 1_000_000} Millionen Zeichen. Nichts ist geändert: weniger eingeben.`,
   'draft-part-needed': ({ what, name, place }) =>
     `${namedParts[what]} „${name}“ wird noch gebraucht: ${place}. Zuerst das ändern, dann entfernen.`,
   'draft-off-face': ({ what }) =>

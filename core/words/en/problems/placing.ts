@@ -28,6 +28,8 @@ const stop = (text: string): string => (text.endsWith('.') ? '' : '.')
 export const placingWords = {
   'draft-value-unfit': (facts: { readonly place: PhraseText; readonly should: PhraseText | ReasonText }) =>
     `${capital(facts.place)}: ${facts.should}${stop(facts.should)}`,
+  'draft-too-large': ({ mostCharacters }: { readonly mostCharacters: number }) =>
+    `With that the spec would have more than ${mostCharacters / 1_000_000} million characters. Nothing was changed: type less.`,
   'draft-part-needed': (facts: {
     readonly what: keyof typeof namedParts
     readonly name: PhraseText

@@ -14,6 +14,8 @@ const stop = (text: string): string => (text.endsWith('.') ? '' : '.')
 
 export const placingWords: typeof english = {
   'draft-value-unfit': ({ place, should }) => `${capital(place)}: ${should}${stop(should)}`,
+  'draft-too-large': ({ mostCharacters }) =>
+    `Con eso la ficha tendría más de ${mostCharacters / 1_000_000} millones de caracteres. No se ha cambiado nada: escribir menos.`,
   'draft-part-needed': ({ what, name, place }) =>
     `${capital(namedParts[what])} «${name}» aún hace falta: ${place}. Cambiar antes eso, y quitarlo después.`,
   'draft-off-face': ({ what }) =>
