@@ -180,7 +180,7 @@ export class EditorDesk {
   }
 
   /** A tick in a list, or none: of the list as it is when its turn comes, however fast ticks are set. */
-  toggle(path: ValuePath, all: readonly string[], id: string): Promise<Problem | null> {
+  tick(path: ValuePath, all: readonly string[], id: string): Promise<Problem | null> {
     const place = placeInSpec(this.document, path)
     this.#problem = null
     return this.#draft().change({ code: 'valueChanged', facts: { place } }, (document) => {

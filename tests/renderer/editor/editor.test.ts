@@ -117,7 +117,7 @@ describe('the editor on a draft', () => {
     const path = ['steps', desk.document.steps.length - 1, 'after']
     const ids = desk.document.steps.map(({ id }) => id)
     await desk.set(path, undefined)
-    await Promise.all([ids[1]!, ids[0]!, ids[2]!, ids[1]!].map((id) => desk.toggle(path, ids, id)))
+    await Promise.all([ids[1]!, ids[0]!, ids[2]!, ids[1]!].map((id) => desk.tick(path, ids, id)))
     expect(desk.document.steps.at(-1)!.after).toEqual([ids[0], ids[2]])
   })
 
