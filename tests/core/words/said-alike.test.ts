@@ -67,6 +67,7 @@ const otherNumbers = new Set([
 
 /** What may be the same in every language: names, numbers with units, keys, signs, and words that are shared. */
 const sameIn = new Set([
+  'dates.month',
   'editor.fields.name',
   'editor.fields.revision',
   'library.columns.revision',
