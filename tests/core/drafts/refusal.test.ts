@@ -11,8 +11,10 @@ import {
   type ValuePath,
 } from '../../../core/drafts/index.ts'
 import { sentenceIn, sentenceOf, type Outcome, type Problem } from '../../../core/problem/index.ts'
-import { de } from '../../../core/words/de/index.ts'
+import { loadWords } from '../../../core/words/index.ts'
 import { documentOf } from './document-of-demo.ts'
+
+const de = await loadWords('de')
 
 const fen = documentOf('fen-1')
 const tarn = documentOf('tarn-4')

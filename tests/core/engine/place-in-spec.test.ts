@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest'
 import { documentIn } from '../../../core/drafts/index.ts'
 import { placeInFile, placeInSpec } from '../../../core/engine/index.ts'
 import { textIn } from '../../../core/problem/index.ts'
-import { en, type Words } from '../../../core/words/index.ts'
-import { de } from '../../../core/words/de/index.ts'
-import { es } from '../../../core/words/es/index.ts'
+import { en, loadWords, type Words } from '../../../core/words/index.ts'
 import { demoText } from './demo.ts'
+
+const [de, es] = [await loadWords('de'), await loadWords('es')]
 
 const document = {
   ...documentIn(demoText('skerry-3')),
