@@ -1,4 +1,4 @@
-import { globSync, readFileSync } from 'node:fs'
+import { existsSync, globSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { svelte } from '@sveltejs/vite-plugin-svelte'
 import type { Plugin } from 'vite'
@@ -35,24 +35,36 @@ const playsElectron = globSync('tests/electron/desktop/**/*.test.ts', { cwd: imp
 /** Those that take long for their size, the longest first. */
 const long = [
   'tests/renderer/gallery/entries.test.ts',
-  'tests/renderer/practice/dry-run/dry-run.test.ts',
-  'tests/renderer/build-window/card-place.test.ts',
+  'tests/renderer/editor/check/check-work.test.ts',
+  'tests/renderer/editor/entered.test.ts',
   'tests/electron/store/closed-places.test.ts',
+  'tests/electron/store/killed.test.ts',
+  'tests/electron/launch/audit.test.ts',
+  'tests/electron/shop/postgres.test.ts',
   'tests/electron/launch/desktop-run.test.ts',
   'tests/core/layout/rules.test.ts',
-  'tests/electron/store/killed.test.ts',
-  'tests/electron/requests/rescue.test.ts',
-  'tests/electron/requests/whole-build.test.ts',
-  'tests/core/builds/drawing/list-and-drawing.test.ts',
-  'tests/core/layout/every-demo.test.ts',
-  'tests/core/bearing/tray/stock-against-highs.test.ts',
-  'tests/electron/requests/exchange/import-rules.test.ts',
   'tests/core/practice/fault/fault-drill.test.ts',
-  'tests/layers.test.ts',
-  'tests/core/words/no-texts-elsewhere.test.ts',
+  'tests/core/engine/fuzz.test.ts',
+  'tests/editor/every-part.test.ts',
+  'tests/electron/fuzz/logs.test.ts',
+  'tests/core/builds/drawing/list-and-drawing.test.ts',
   'tests/core/tightening/run/advice.test.ts',
-  'tests/electron/launch/audit.test.ts',
+  'tests/electron/fuzz/requests.test.ts',
+  'tests/core/drafts/remembering.test.ts',
+  'tests/core/layout/every-demo.test.ts',
+  'tests/core/builds/commands/any-commands.test.ts',
+  'tests/core/engine/json-schema.test.ts',
+  'tests/electron/requests/exchange/import-rules.test.ts',
+  'tests/electron/requests/exchange/exchange.test.ts',
+  'tests/electron/requests/whole-build.test.ts',
+  'tests/core/words/no-texts-elsewhere.test.ts',
+  'tests/electron/requests/rescue.test.ts',
+  'tests/core/builds/plan/redo.test.ts',
+  'tests/core/bearing/tray/stock-against-highs.test.ts',
+  'tests/layers.test.ts',
 ]
+for (const file of long)
+  if (!existsSync(join(import.meta.dirname, file))) throw new Error(`vitest.config.ts: ${file} is not there`)
 
 /** A worker is kept while its project goes on, so each project is run in one go; the one with the most small files comes last. */
 const inTurn = ['renderer', 'desktop', 'node']
