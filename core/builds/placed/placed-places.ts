@@ -20,12 +20,22 @@ export function placeRounds({ placed }: Pick<BuildState, 'placed'>, step: Placed
   )
 }
 
-export function isAllDone(state: Pick<BuildState, 'placed'>, step: PlacedStep): boolean {
-  return roundsOf(step).every((round) =>
-    step.places.every(
-      (place) => state.placed[placedKey({ step: step.id, place: place.id, round })] !== undefined,
-    ),
-  )
+export function isAllDone({ placed }: Pick<BuildState, 'placed'>, step: PlacedStep): boolean {
+  return keysOf(step).every((key) => placed[key] !== undefined)
+}
+
+/** What `keysOf` found: a step never changes, and every confirmation asks. */
+const keysByStep = new WeakMap<PlacedStep, readonly string[]>()
+
+/** The key of each place in each round. */
+function keysOf(step: PlacedStep): readonly string[] {
+  const known =
+    keysByStep.get(step) ??
+    roundsOf(step).flatMap((round) =>
+      step.places.map((place) => placedKey({ step: step.id, place: place.id, round })),
+    )
+  keysByStep.set(step, known)
+  return known
 }
 
 function roundsOf(step: PlacedStep): readonly (1 | 2)[] {
