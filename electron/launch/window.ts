@@ -6,7 +6,7 @@ import { pathToFileURL } from 'node:url'
 import type { Phrase } from '../../core/problem/index.ts'
 import { browserAmong, browserPlaces } from './browser.ts'
 import { hasDisplay, isRoot } from './display.ts'
-import { makeDoorway } from './doorway.ts'
+import { writeRedirectPage } from './redirect-page.ts'
 
 export type WindowAnswer = { readonly opened: true } | { readonly opened: false; readonly why: Phrase }
 
@@ -27,9 +27,9 @@ export async function openWindow(address: string, dataFolder: string): Promise<W
   const profile = join(dataFolder, 'browser')
   // Later the browser itself opens the window where and as large as it was left; a size on the command line would undo that.
   const isFirst = !existsSync(profile)
-  const doorway = makeDoorway(address, dataFolder, isFirst)
+  const page = writeRedirectPage(address, dataFolder, isFirst)
   return start(browser, [
-    `--app=${appAddress(doorway)}`,
+    `--app=${appAddress(page)}`,
     `--user-data-dir=${profile}`,
     ...(isFirst ? ['--window-size=1280,800'] : []),
     '--no-first-run',

@@ -80,7 +80,7 @@ export const exemptions: readonly Exemption[] = [
     texts: /^(\d{3} [A-Z]|HTTP\/1\.1$|connection: |private, max-age=)/,
     why: 'lines of HTTP',
   },
-  { path: 'electron/launch/doorway.ts', texts: /^moveTo|^\)<\/script>$/, why: 'script of a page' },
+  { path: 'electron/launch/redirect-page.ts', texts: /^moveTo|^\)<\/script>$/, why: 'script of a page' },
   { path: 'electron/launch/sandbox.ts', texts: /^abi <abi/, why: 'a profile of AppArmor' },
   { path: 'electron/launch/main.ts', texts: /^--data$/, why: 'an option' },
   { path: 'electron/packaging/main.ts', texts: /^npx$/, why: 'a command' },

@@ -11,14 +11,14 @@ const keptMs = 60_000
  * know, but one without tabs may be resized by its page (chrome/browser/ui/browser.cc, `SetContentsBounds`). Answers with the
  * path of the page.
  */
-export function makeDoorway(address: string, dataFolder: string, isFirst: boolean): string {
-  const doorway = join(dataFolder, 'open.html')
-  const remove = (): void => rmSync(doorway, { force: true })
+export function writeRedirectPage(address: string, dataFolder: string, isFirst: boolean): string {
+  const page = join(dataFolder, 'open.html')
+  const remove = (): void => rmSync(page, { force: true })
   remove() // a file that is there would keep its own mode
-  writeFileSync(doorway, pageTo(address, isFirst), { mode: 0o600 })
+  writeFileSync(page, pageTo(address, isFirst), { mode: 0o600 })
   process.once('exit', remove)
   setTimeout(remove, keptMs).unref()
-  return doorway
+  return page
 }
 
 /** An address in its standard form holds no quote and no bracket, so it can end neither the string nor the script. */
