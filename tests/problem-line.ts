@@ -11,11 +11,14 @@ export function lineOf(problem: Problem): string {
 function factsIn(name: string, fact: unknown): readonly string[] {
   if (fact === null || fact === undefined || fact === '' || fact === false) return []
   if (name === 'place' && typeof fact === 'object') return []
-  if (typeof fact !== 'object') return [`${name}=${String(fact)}`]
+  if (typeof fact !== 'object') return [`${name}=${textOf(fact)}`]
   if (Array.isArray(fact)) return fact.length === 0 ? [] : [`${name}=${fact.flatMap(valuesIn).join(' ')}`]
-  if ('amount' in fact && 'unit' in fact) return [`${name}=${`${fact.amount} ${fact.unit}`.trim()}`]
+  if ('amount' in fact && 'unit' in fact)
+    return [`${name}=${`${textOf(fact.amount)} ${textOf(fact.unit)}`.trim()}`]
   return Object.entries(fact).flatMap(([key, each]) => factsIn(key === 'code' ? name : key, each))
 }
 
 const valuesIn = (entry: unknown): readonly string[] =>
-  typeof entry === 'object' ? factsIn('', entry) : [String(entry)]
+  typeof entry === 'object' ? factsIn('', entry) : [textOf(entry)]
+
+const textOf = (value: unknown): string => (typeof value === 'string' ? value : JSON.stringify(value))

@@ -6,21 +6,21 @@ import { benchOf, memoryShop, until } from './benches.ts'
 function slow(shop: MemoryShop) {
   let gate: Promise<void> = Promise.resolve()
   let open = () => {}
-  const late =
-    <Args extends readonly unknown[], Value>(question: (...args: Args) => Promise<Value>) =>
-    async (...args: Args): Promise<Value> => {
-      await gate
-      return question(...args)
-    }
+  const late = async <Value>(question: () => Promise<Value>): Promise<Value> => {
+    await gate
+    return question()
+  }
   const way: MemoryShop = {
     ...shop,
     client(): MemoryClient {
       const client = shop.client()
-      const { benches, build, entries, forks, send } = client
       return {
         ...client,
-        ...{ benches: late(benches), build: late(build), entries: late(entries), forks: late(forks) },
-        send: late(send),
+        benches: (...asked) => late(() => client.benches(...asked)),
+        build: (...asked) => late(() => client.build(...asked)),
+        entries: (...asked) => late(() => client.entries(...asked)),
+        forks: (...asked) => late(() => client.forks(...asked)),
+        send: (...asked) => late(() => client.send(...asked)),
       }
     },
   }
