@@ -118,7 +118,7 @@ test('the window can be used by everybody', async ({ bench }) => {
     await note.getByRole('button', { name: helpPage.guide.more }).click()
     await expect(help.locator('[data-topic="marks"]')).toBeVisible()
     await page.keyboard.press('Escape')
-    await note.getByRole('button', { name: en.sheet.results.read }).click()
+    await note.getByRole('button', { name: helpPage.guide.read }).click()
     await expect(note).toHaveCount(0)
     await expect(marks).toBeFocused()
     await page.reload()

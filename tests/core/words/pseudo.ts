@@ -36,8 +36,9 @@ export function pseudo(words: Words): Words {
   return { ...(changed(words, []) as Words), amounts, dates }
 }
 
-/** In figures alone: the name of a month stands outside all brackets, and comes from no table. */
-const dates = datesOf('de', { day: '2-digit', month: '2-digit' })
+/** Within a day a month is a figure: its name would stand outside all brackets. By itself it is a text as any other. */
+const inFigures = datesOf('de', { day: '2-digit', month: '2-digit' })
+const dates: Words['dates'] = { ...inFigures, month: (number) => pseudoText(inFigures.month(number)) }
 
 /** Between its numbers a span has words: they get their accents, and no brackets. */
 const accentedIn = (span: string) =>
