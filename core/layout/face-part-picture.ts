@@ -8,6 +8,7 @@ import {
   metal,
   pointer,
   type PictureLine,
+  type PictureLines,
   type PictureText,
 } from './small-picture.ts'
 
@@ -23,7 +24,7 @@ export interface FacePartShown {
 
 /** Lines and texts of one picture, before it is framed. */
 export interface Sketch {
-  readonly lines: readonly PictureLine[]
+  readonly lines: PictureLines
   readonly texts: readonly PictureText[]
 }
 
@@ -148,8 +149,8 @@ function sealSection({ depth, way }: FacePartShown): Sketch {
 }
 
 /** A short dimension line between two places, its arrows from outside. */
-function dimension(from: number, to: number, y: number): readonly PictureLine[] {
-  const arrow = (tip: number, side: 1 | -1): readonly PictureLine[] => [
+function dimension(from: number, to: number, y: number): PictureLines {
+  const arrow = (tip: number, side: 1 | -1): PictureLines => [
     edge([tip + side * 26, y, tip, y]),
     { role: 'edge', points: [tip + side * 7, y - 4, tip, y, tip + side * 7, y + 4], closed: false },
   ]
@@ -157,7 +158,7 @@ function dimension(from: number, to: number, y: number): readonly PictureLine[] 
 }
 
 /** A drop, for the side on which the oil is. */
-function oil(x: number, y: number): readonly PictureLine[] {
+function oil(x: number, y: number): PictureLines {
   return [{ role: 'gauge', points: [x, y - 28, ...arc(x, y - 10, 8, -2.2, 2.2), x, y - 28], closed: false }]
 }
 

@@ -9,7 +9,7 @@ import {
   pipe,
   pointer,
   smallPicture,
-  type PictureLine,
+  type PictureLines,
   type SmallPicture,
 } from './small-picture.ts'
 
@@ -18,7 +18,7 @@ export function measurePicture(what: MeasuredKind): SmallPicture {
   return smallPicture(pictures[what]())
 }
 
-const pictures: { readonly [What in MeasuredKind]: () => readonly PictureLine[] } = {
+const pictures: { readonly [What in MeasuredKind]: () => PictureLines } = {
   'ring-gap': () => {
     const gap = 0.16
     return [

@@ -11,6 +11,7 @@ import {
   pointer,
   smallPicture,
   type PictureLine,
+  type PictureLines,
   type SmallPicture,
 } from './small-picture.ts'
 
@@ -46,7 +47,7 @@ const drop = (x: number, y: number): PictureLine => ({
 })
 const stroke = (...points: readonly number[]): PictureLine => ({ role: 'gauge', points, closed: false })
 const open = (...points: readonly number[]): PictureLine => ({ role: 'edge', points, closed: false })
-const pictures: { readonly [What in Exclude<PlacedPicture, PartPicture>]: () => readonly PictureLine[] } = {
+const pictures: { readonly [What in Exclude<PlacedPicture, PartPicture>]: () => PictureLines } = {
   oil: () => [...saddle(), drop(150, 80)],
   dry: () => [...saddle(), drop(150, 80), stroke(124, 84, 176, 42)],
   'oil-way': () => [
@@ -222,7 +223,7 @@ const pictures: { readonly [What in Exclude<PlacedPicture, PartPicture>]: () => 
 }
 
 /** The lower half of a bore with its shell. */
-function saddle(): readonly PictureLine[] {
+function saddle(): PictureLines {
   const [left, right] = [Math.PI / 2, -Math.PI / 2]
   return [
     metal([40, 30, 88, 30, ...arc(150, 30, 62, left, right), 260, 30, 260, 116, 40, 116]),

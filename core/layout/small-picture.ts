@@ -6,6 +6,8 @@ export interface PictureLine {
   readonly closed: boolean
 }
 
+export type PictureLines = readonly PictureLine[]
+
 /** A text of a small picture, such as a depth. */
 export interface PictureText {
   readonly x: number
@@ -19,14 +21,11 @@ export interface PictureText {
 export interface SmallPicture {
   readonly width: number
   readonly height: number
-  readonly lines: readonly PictureLine[]
+  readonly lines: PictureLines
   readonly texts: readonly PictureText[]
 }
 
-export function smallPicture(
-  lines: readonly PictureLine[],
-  texts: readonly PictureText[] = [],
-): SmallPicture {
+export function smallPicture(lines: PictureLines, texts: readonly PictureText[] = []): SmallPicture {
   return { width: 300, height: 120, lines, texts }
 }
 
@@ -44,7 +43,7 @@ export function axis(...points: readonly number[]): PictureLine {
 }
 
 /** Metal around a hole. */
-export function pipe(outer: readonly number[], inner: readonly number[]): readonly PictureLine[] {
+export function pipe(outer: readonly number[], inner: readonly number[]): PictureLines {
   return [metal(outer), hollow(inner)]
 }
 
@@ -62,7 +61,7 @@ export function arc(x: number, y: number, radius: number, from: number, to: numb
 }
 
 /** An arrow whose head is where the gauge goes. */
-export function pointer(fromX: number, fromY: number, toX: number, toY: number): readonly PictureLine[] {
+export function pointer(fromX: number, fromY: number, toX: number, toY: number): PictureLines {
   const length = Math.hypot(toX - fromX, toY - fromY)
   const [x, y] = [(toX - fromX) / length, (toY - fromY) / length]
   const barb = (side: number) => [round(toX - 9 * x + side * 5 * y), round(toY - 9 * y - side * 5 * x)]
@@ -73,20 +72,20 @@ export function pointer(fromX: number, fromY: number, toX: number, toY: number):
 }
 
 /** A dimension with an arrow at each end, from inside what is measured. */
-export function span(fromX: number, fromY: number, toX: number, toY: number): readonly PictureLine[] {
+export function span(fromX: number, fromY: number, toX: number, toY: number): PictureLines {
   const [x, y] = [(fromX + toX) / 2, (fromY + toY) / 2]
   return [...pointer(x, y, fromX, fromY), ...pointer(x, y, toX, toY)]
 }
 
 /** The same for what is too thin for its arrows: they point at it from outside. */
-export function pinch(fromX: number, fromY: number, toX: number, toY: number): readonly PictureLine[] {
+export function pinch(fromX: number, fromY: number, toX: number, toY: number): PictureLines {
   const length = Math.hypot(toX - fromX, toY - fromY)
   const [x, y] = [((toX - fromX) / length) * 30, ((toY - fromY) / length) * 30]
   return [...pointer(fromX - x, fromY - y, fromX, fromY), ...pointer(toX + x, toY + y, toX, toY)]
 }
 
 /** An arrow along a circle, its angles as those of `arc`. */
-export function turn(x: number, y: number, radius: number, from: number, to: number): readonly PictureLine[] {
+export function turn(x: number, y: number, radius: number, from: number, to: number): PictureLines {
   const points = arc(x, y, radius, from, to)
   const [beforeX = x, beforeY = y, endX = x, endY = y] = points.slice(-4)
   return [{ role: 'gauge', points, closed: false }, ...pointer(beforeX, beforeY, endX, endY)]

@@ -3,7 +3,7 @@ import { problem, type Problem } from '../../problem/index.ts'
 import { liftedAnswer, liftedReason } from '../../tightening/index.ts'
 import { commandOf } from './command-of.ts'
 import { decide } from '../decisions/decide.ts'
-import type { BenchName } from '../events/bench-events.ts'
+import { benchOf } from '../events/bench-of.ts'
 import type { BuildEvent, RecordedEvent } from '../events/events.ts'
 import { evolve } from '../events/evolve.ts'
 import { handsAfter } from '../steps/hands.ts'
@@ -123,20 +123,6 @@ function followed(
   const decided = decide(spec, before, command, wasAsked ? at : null, benchOf(event))
   if (!decided.ok) return decided.problem
   return decided.value.length > 0 ? decided.value : problem('entry-not-as-decided', {})
-}
-
-/** The bench at which an entry was made, where it says so. Of any other entry the build alone does not tell. */
-function benchOf(event: BuildEvent): BenchName | null {
-  switch (event.type) {
-    case 'build-handed-over':
-      return event.from
-    case 'build-taken-over':
-      return event.to
-    case 'fork-settled':
-      return event.bench
-    default:
-      return null
-  }
 }
 
 /**

@@ -1,19 +1,11 @@
 import type { BenchName } from '../events/bench-events.ts'
+import { benchOf } from '../events/bench-of.ts'
 import type { RecordedEvent } from '../events/events.ts'
 
 /** At which bench an entry was recorded, as it and those before it say; null for the bench that began the build. */
 export function recordedAt(line: readonly RecordedEvent[], seq: number): BenchName | null {
-  const event = line.find((entry) => entry.seq === seq)?.event
-  switch (event?.type) {
-    case 'build-handed-over':
-      return event.from
-    case 'build-taken-over':
-      return event.to
-    case 'fork-settled':
-      return event.bench
-    default:
-      return holderBefore(line, seq)
-  }
+  const entry = line.find((each) => each.seq === seq)
+  return (entry && benchOf(entry.event)) ?? holderBefore(line, seq)
 }
 
 function holderBefore(line: readonly RecordedEvent[], seq: number): BenchName | null {

@@ -29,13 +29,13 @@ const keysByStep = new WeakMap<PlacedStep, readonly string[]>()
 
 /** The key of each place in each round. */
 function keysOf(step: PlacedStep): readonly string[] {
-  const known =
-    keysByStep.get(step) ??
-    roundsOf(step).flatMap((round) =>
-      step.places.map((place) => placedKey({ step: step.id, place: place.id, round })),
-    )
-  keysByStep.set(step, known)
-  return known
+  const known = keysByStep.get(step)
+  if (known !== undefined) return known
+  const keys = roundsOf(step).flatMap((round) =>
+    step.places.map((place) => placedKey({ step: step.id, place: place.id, round })),
+  )
+  keysByStep.set(step, keys)
+  return keys
 }
 
 function roundsOf(step: PlacedStep): readonly (1 | 2)[] {

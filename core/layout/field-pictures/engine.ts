@@ -10,9 +10,8 @@ import {
   span,
   turn,
   type PictureLine,
+  type PictureLines,
 } from '../small-picture.ts'
-
-type Lines = readonly PictureLine[]
 
 const whole = 2 * Math.PI
 const nose = 36
@@ -23,19 +22,24 @@ const mains = [54, 154, 254]
 const circle = (x: number, y: number, radius: number) => hollow(arc(x, y, radius, 0, whole))
 const bearing = (x: number, y = middle): PictureLine => metal(box(x - 8, y - 22, 16, 44))
 /** From the nose to what lies at x. */
-const fromNose = (x: number): Lines => [edge([x, middle, x, 118]), ...span(nose, 113, x, 113)]
+const fromNose = (x: number): PictureLines => [edge([x, middle, x, 118]), ...span(nose, 113, x, 113)]
 
 /** A case from above, its nose at the left. */
-function plan(parts: Lines, ...measured: readonly Lines[]): Lines {
+function plan(parts: PictureLines, ...measured: readonly PictureLines[]): PictureLines {
   return [metal(box(nose, 18, 240, 88)), ...parts, axis(10, middle, 296, middle), ...measured.flat()]
 }
-const bores: Lines = [circle(first, middle, 30), circle(second, middle, 30)]
-const ofMains: Lines = mains.map((x) => bearing(x))
-const ofRods: Lines = [bearing(first), bearing(second)]
+const bores: PictureLines = [circle(first, middle, 30), circle(second, middle, 30)]
+const ofMains: PictureLines = mains.map((x) => bearing(x))
+const ofRods: PictureLines = [bearing(first), bearing(second)]
 const balance = 84
 
 /** What is said of each bearing of a kind, by the field. */
-function bearings(kind: string, parts: Lines, x: number, y = middle): Readonly<Record<string, () => Lines>> {
+function bearings(
+  kind: string,
+  parts: PictureLines,
+  x: number,
+  y = middle,
+): Readonly<Record<string, () => PictureLines>> {
   const half = y === middle ? 22 : 12
   return {
     [`case.${kind}.at`]: () => plan(parts, fromNose(x)),
@@ -45,7 +49,7 @@ function bearings(kind: string, parts: Lines, x: number, y = middle): Readonly<R
 }
 
 /** Pictures of what is said of the case and the crank. */
-export const ofCase: Readonly<Record<string, () => Lines>> = {
+export const ofCase: Readonly<Record<string, () => PictureLines>> = {
   'case.bore': () => plan(bores, span(first - 30, middle, first + 30, middle)),
   'case.pitch': () =>
     plan(bores, [
@@ -96,7 +100,7 @@ export const ofCase: Readonly<Record<string, () => Lines>> = {
 }
 
 /** A journal in its shells, in the housing, from the nose. */
-function section(...measured: readonly Lines[]): Lines {
+function section(...measured: readonly PictureLines[]): PictureLines {
   return [
     metal(box(86, 2, 128, 116)),
     circle(150, 60, 52),
@@ -109,7 +113,7 @@ function section(...measured: readonly Lines[]): Lines {
 }
 const wall = () => section(pinch(192, 60, 202, 60))
 /** Crank webs at both sides of a saddle with its washers. */
-function endFloat(...measured: readonly Lines[]): Lines {
+function endFloat(...measured: readonly PictureLines[]): PictureLines {
   return [
     metal(box(96, 46, 108, 22)),
     metal(box(60, 8, 36, 80)),
@@ -123,7 +127,7 @@ function endFloat(...measured: readonly Lines[]): Lines {
 }
 
 /** Pictures of what is said of bearings and of the crank's float. */
-export const ofBearings: Readonly<Record<string, () => Lines>> = {
+export const ofBearings: Readonly<Record<string, () => PictureLines>> = {
   'fits.clearance': () => section(pinch(184, 60, 192, 60)),
   'fits.housing.marks.band': () => section(span(98, 60, 202, 60)),
   'fits.journal.marks.band': () => section(span(116, 60, 184, 60)),

@@ -9,12 +9,11 @@ import {
   span,
   turn,
   type PictureLine,
+  type PictureLines,
 } from '../small-picture.ts'
 
-type Lines = readonly PictureLine[]
-
 /** A bolt through a part and into another, cut open, its head at the left. */
-function bolt(...measured: readonly Lines[]): Lines {
+function bolt(...measured: readonly PictureLines[]): PictureLines {
   const crests = [0, 1, 2, 3, 4, 5]
   return [
     metal(box(60, 14, 70, 30)),
@@ -34,11 +33,15 @@ function bolt(...measured: readonly Lines[]): Lines {
   ]
 }
 
-const diameter: Lines = [edge([218, 48, 276, 48]), edge([218, 72, 276, 72]), ...pinch(268, 48, 268, 72)]
-const pitch: Lines = [edge([166, 22, 166, 50]), edge([178, 22, 178, 50]), ...pinch(166, 28, 178, 28)]
+const diameter: PictureLines = [
+  edge([218, 48, 276, 48]),
+  edge([218, 72, 276, 72]),
+  ...pinch(268, 48, 268, 72),
+]
+const pitch: PictureLines = [edge([166, 22, 166, 50]), edge([178, 22, 178, 50]), ...pinch(166, 28, 178, 28)]
 
 /** Pictures of what is said of a group of fasteners. */
-export const ofFasteners: Readonly<Record<string, () => Lines>> = {
+export const ofFasteners: Readonly<Record<string, () => PictureLines>> = {
   'fastenerGroups.thread': () => bolt(diameter, pitch),
   'fastenerGroups.thread.diameter': () => bolt(diameter),
   'fastenerGroups.thread.pitch': () => bolt(pitch),

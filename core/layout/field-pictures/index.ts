@@ -1,11 +1,11 @@
-import { smallPicture, type PictureLine, type SmallPicture } from '../small-picture.ts'
+import { smallPicture, type PictureLines, type SmallPicture } from '../small-picture.ts'
 import { ofBearings, ofCase } from './engine.ts'
 import { ofFasteners } from './fastener.ts'
 import { ofPasses } from './passes.ts'
 import { ofClearances, ofPlaces } from './places.ts'
 
 /** Each picture by the field of a spec that it is about: what stands there, and whatever is in it. */
-export const fieldPictures: Readonly<Record<string, () => readonly PictureLine[]>> = {
+export const fieldPictures: Readonly<Record<string, () => PictureLines>> = {
   ...ofFasteners,
   ...ofCase,
   ...ofBearings,

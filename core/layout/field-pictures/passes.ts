@@ -11,9 +11,8 @@ import {
   span,
   turn,
   type PictureLine,
+  type PictureLines,
 } from '../small-picture.ts'
-
-type Lines = readonly PictureLine[]
 
 const whole = 2 * Math.PI
 const hexagon = (x: number, y: number): PictureLine =>
@@ -23,19 +22,19 @@ const hexagon = (x: number, y: number): PictureLine =>
     ),
   )
 
-const wrench = (): Lines => [
+const wrench = (): PictureLines => [
   metal(box(70, 50, 190, 20)),
   metal(arc(70, 60, 36, 0, whole)),
   hexagon(70, 60),
   ...pointer(250, 4, 250, 46),
 ]
-const angle = (): Lines => [
+const angle = (): PictureLines => [
   metal(arc(90, 70, 40, 0, whole)),
   hexagon(90, 70),
   edge([90, 70, 90, 2]),
   ...turn(90, 70, 56, Math.PI, Math.PI * 1.5),
 ]
-const longer = (): Lines => [
+const longer = (): PictureLines => [
   metal(box(40, 30, 26, 52)),
   metal(box(66, 44, 180, 24)),
   axis(20, 56, 280, 56),
@@ -45,7 +44,7 @@ const longer = (): Lines => [
 ]
 
 /** Pictures of what a pass wants, by its kind. */
-export const ofPasses: Readonly<Record<string, () => Lines>> = {
+export const ofPasses: Readonly<Record<string, () => PictureLines>> = {
   'procedures.passes.torque': wrench,
   'procedures.passes.recheck': wrench,
   'procedures.passes.angle': angle,

@@ -1,12 +1,21 @@
 import { measurePicture } from '../measure-picture.ts'
-import { arc, axis, box, edge, hollow, metal, pinch, span, turn, type PictureLine } from '../small-picture.ts'
-
-type Lines = readonly PictureLine[]
+import {
+  arc,
+  axis,
+  box,
+  edge,
+  hollow,
+  metal,
+  pinch,
+  span,
+  turn,
+  type PictureLines,
+} from '../small-picture.ts'
 
 const whole = 2 * Math.PI
 
 /** From the nose of a case and from the axis of the crank. */
-const place = (measured: Lines): Lines => [
+const place = (measured: PictureLines): PictureLines => [
   metal(box(36, 12, 240, 96)),
   hollow(arc(196, 32, 12, 0, whole)),
   axis(10, 74, 296, 74),
@@ -14,11 +23,11 @@ const place = (measured: Lines): Lines => [
 ]
 const along = () => place(span(36, 32, 196, 32))
 const across = () => place(span(196, 74, 196, 32))
-const round = (): Lines => [hollow(arc(150, 60, 40, 0, whole)), ...span(110, 60, 190, 60)]
-const sized = (measured: Lines): Lines => [hollow(box(90, 30, 120, 60)), ...measured]
+const round = (): PictureLines => [hollow(arc(150, 60, 40, 0, whole)), ...span(110, 60, 190, 60)]
+const sized = (measured: PictureLines): PictureLines => [hollow(box(90, 30, 120, 60)), ...measured]
 const sizeAlong = () => sized(span(90, 60, 210, 60))
 const sizeAcross = () => sized(span(150, 30, 150, 90))
-const gapAt = (): Lines => [
+const gapAt = (): PictureLines => [
   metal(arc(150, 60, 54, 0, whole)),
   hollow(arc(150, 60, 44, Math.PI * 1.5 + 0.1, Math.PI * 3.5 - 0.1)),
   edge([150, 60, 150, 2]),
@@ -26,7 +35,7 @@ const gapAt = (): Lines => [
 ]
 
 /** Pictures of where things lie on a face, and how large they are there. */
-export const ofPlaces: Readonly<Record<string, () => Lines>> = {
+export const ofPlaces: Readonly<Record<string, () => PictureLines>> = {
   ...Object.fromEntries(
     [
       'fasteners.at',
@@ -53,7 +62,7 @@ export const ofPlaces: Readonly<Record<string, () => Lines>> = {
 }
 
 /** Pictures of what is said of rings and of the room beside a rod. */
-export const ofClearances: Readonly<Record<string, () => Lines>> = {
+export const ofClearances: Readonly<Record<string, () => PictureLines>> = {
   rodSideClearance: () => measurePicture('rod-side').lines,
   'ringSets.rings.endGap': () => measurePicture('ring-gap').lines,
   'ringSets.rings.grooveClearance': () => measurePicture('groove-clearance').lines,

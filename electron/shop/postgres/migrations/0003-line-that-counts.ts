@@ -2,7 +2,7 @@ import type { ShopMigration } from './migration.ts'
 
 /**
  * The third form: a bench whose line counts now, without an entry of its own that says so, announces what the list says of the build from then on.
- * Whoever follows hears of it as of any other change.
+ * Every bench that listens is notified, as it is of any other change.
  */
 export const lineThatCounts: ShopMigration = {
   version: 3,
